@@ -1,0 +1,44 @@
+import type { PlanField } from './plan.ts'
+
+/**
+ * What does not fit, as data: the words say it, the fields say where to mend it.
+ * 'cannot' cannot be built as planned; 'care' can, and a maker would want to know.
+ */
+export interface Finding {
+  readonly code: FindingCode
+  readonly weight: 'cannot' | 'care'
+  readonly fields: readonly PlanField[]
+  /** Lengths in mm, angles in rad, counts: what the sentence quotes. */
+  readonly values: Readonly<Record<string, number>>
+}
+
+export const FINDING_CODES = [
+  'outlineTooManyOpen', // values: open
+  'outlineDoesNotClose', // values: alongMm, acrossMm
+  'outlineHasCorner', // values: cornerRad
+  'outlineCrossesItself',
+  'keyWidthsNeedLength',
+  'keyWidthsOutOfOrder',
+  'keyWidthsNotFair', // values: missMm, which (0 lower bout, 1 waist, 2 upper bout)
+  'keyWidthNotWidest', // values: which, foundMm, foundAtMm, wantedMm
+  'sidesTooTightToBend', // values: radiusMm, atMm, thicknessMm, times, bendableMm
+  'sidesTightToBend', // the same with easyMm
+  'topTooTight', // values: radiusMm, reachMm
+  'backTooTight',
+  'flatAboveDome', // values: byMm
+  'flatOutsideBody', // values: fromMm, lengthMm
+  'plateRiseTooGreat', // values: reachMm, halfWidthMm
+  'sideTooShallow', // values: depthMm, atMm
+  'blockWiderThanBody', // values: end (0 tail, 1 neck)
+  'holeOffBody', // values: clearMm
+  'holeRingTooClose', // values: clearMm
+  'ringInsideOut', // values: ring
+  'ringsOverlap', // values: ring, other, byMm
+  'ringGapShows', // values: ring, gapMm, hiddenMm, marginMm
+  'ringCutterTooWide', // values: ring, widthMm, cutterMm
+  'ringPassesDoNotAdvance', // values: ring
+  'channelTooDeep', // values: depthMm, plateMm
+  'ringProudOfInlay',
+  'soundholeCutterTooWide', // values: cutterMm, radiusMm
+] as const
+export type FindingCode = (typeof FINDING_CODES)[number]

@@ -1,0 +1,89 @@
+import { type Curve, type CurvePoint, curveAt, insetLengthMm } from '../geometry/curve.ts'
+import { type Surface, slopeToward } from '../geometry/surface.ts'
+import type { Bouts } from './body.ts'
+
+/** One station of the rim. Heights over the rim plane: the plane through the top edge at tail and neck as dished, before anything is planed. */
+export interface RimRow {
+  /** Along the outer face of the bent side, from the tail. */
+  readonly alongOuterMm: number
+  /** Along the flat blank, from its tail end without trim. */
+  readonly alongBlankMm: number
+  readonly xMm: number
+  readonly yMm: number
+  readonly topEdgeMm: number
+  readonly backEdgeMm: number
+  readonly depthMm: number
+  /** Slope across the edge, positive where the inner arris stands prouder. */
+  readonly topBevelRad: number
+  readonly backBevelRad: number
+  /** From the blank's straight reference edge to the line to saw, back allowance included. */
+  readonly cutWidthMm: number
+}
+
+export type RimPlace = 'tail' | 'lowerBout' | 'waist' | 'upperBout' | 'neck'
+export interface PlaceRow extends RimRow {
+  readonly place: RimPlace
+}
+
+/** What one row is worked out from. */
+export interface RimSite {
+  readonly half: Curve
+  readonly top: Surface
+  readonly back: Surface
+  readonly sideThicknessMm: number
+  /** Height of the blank's straight edge over the rim plane. */
+  readonly referenceMm: number
+  readonly backAllowanceMm: number
+}
+
+const ROUND_STEPS_MM = [20, 15, 12, 10, 8, 6, 5, 4, 3, 2]
+const LEAST_STATIONS = 40
+
+/** The widest round step that gives at least 40 stations, both ends included; an entered one is taken unless it gives fewer. */
+export function stationStepMm(halfLengthMm: number, enteredMm: number | null): number {
+  const enough = (step: number) => Math.ceil(halfLengthMm / step - 1e-9) + 1 >= LEAST_STATIONS
+  if (enteredMm !== null && enough(enteredMm)) return enteredMm
+  return ROUND_STEPS_MM.find(enough) ?? halfLengthMm / (LEAST_STATIONS - 1)
+}
+
+/** Arc lengths of the stations: 0, one step after another, and the end. */
+export function stationsMm(halfLengthMm: number, stepMm: number): number[] {
+  const stations: number[] = []
+  for (let i = 0; i * stepMm < halfLengthMm - 1e-6; i++) stations.push(i * stepMm)
+  return [...stations, halfLengthMm]
+}
+
+/**
+ * The side at arc length s: depth, bevels and blank.
+ * Bevel = atan of the surface's slope along the outline's outward unit normal, counted positive where the inner arris is prouder.
+ * The flat blank is measured at mid-thickness: s - t/2 x turning. Source: derived.
+ */
+export function rimRowAt(site: RimSite, sMm: number): RimRow {
+  const at: CurvePoint = curveAt(site.half, sMm)
+  const { x, y } = at.point
+  const topEdgeMm = site.top.heightMm(x, y)
+  const backEdgeMm = site.back.heightMm(x, y)
+  return {
+    alongOuterMm: at.sMm,
+    alongBlankMm: insetLengthMm(site.half, at.sMm, site.sideThicknessMm / 2),
+    xMm: x,
+    yMm: y,
+    topEdgeMm,
+    backEdgeMm,
+    depthMm: topEdgeMm - backEdgeMm,
+    topBevelRad: Math.atan(-slopeToward(site.top, at.point, at.normal)),
+    backBevelRad: Math.atan(slopeToward(site.back, at.point, at.normal)),
+    cutWidthMm: site.referenceMm - backEdgeMm + site.backAllowanceMm,
+  }
+}
+
+export function placeRows(site: RimSite, bouts: Bouts): PlaceRow[] {
+  const stops: [RimPlace, number | null][] = [
+    ['tail', 0],
+    ['lowerBout', bouts.lowerBoutMm],
+    ['waist', bouts.waistMm],
+    ['upperBout', bouts.upperBoutMm],
+    ['neck', site.half.lengthMm],
+  ]
+  return stops.flatMap(([place, s]) => (s === null ? [] : [{ place, ...rimRowAt(site, s) }]))
+}

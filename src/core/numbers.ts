@@ -1,0 +1,53 @@
+import type { Figure } from './figure.ts'
+import type { BackNumbers } from './instrument/back.ts'
+import type { BlockNumbers } from './instrument/block.ts'
+import type { BodyNumbers } from './instrument/body.ts'
+import type { SolvedPiece } from './instrument/compassArcs.ts'
+import type { PlaceRow, RimRow } from './instrument/rim.ts'
+import type { RosetteNumbers } from './instrument/rosette.ts'
+import type { ScaleNumbers } from './instrument/scale.ts'
+import type { SideNumbers } from './instrument/side.ts'
+import type { SoundholeNumbers } from './instrument/soundhole.ts'
+import type { TopNumbers } from './instrument/top.ts'
+
+/** Every number of one instrument. This type IS the list: the catalogue, the words and the outside checks carry its keys. */
+export interface Numbers {
+  readonly body: BodyNumbers
+  /** The compass chain as solved; empty where the outline is drawn another way. */
+  readonly pieces: readonly SolvedPiece[]
+  readonly sides: SideNumbers
+  /** Stations round the rim, tail to neck, both ends included. */
+  readonly rim: readonly RimRow[]
+  /** The same at tail, bouts, waist and neck, as far as the body has them. */
+  readonly places: readonly PlaceRow[]
+  readonly top: TopNumbers
+  readonly back: BackNumbers
+  readonly blocks: { readonly tail: BlockNumbers; readonly neck: BlockNumbers }
+  readonly scale: ScaleNumbers
+  readonly soundhole: SoundholeNumbers
+  readonly rosette: RosetteNumbers
+}
+
+type KeysOf<T, Path extends string> = {
+  [K in keyof T & string]: T[K] extends readonly (infer Row)[]
+    ? KeysOf<Row, `${Path}${K}[].`>
+    : T[K] extends Figure
+      ? `${Path}${K}`
+      : T[K] extends string
+        ? never
+        : KeysOf<T[K], `${Path}${K}.`>
+}[keyof T & string]
+
+/** The key of every number: its path in `Numbers`, `[]` standing for "in each row". Texts such as a form have none. */
+export type NumberKey = KeysOf<Numbers, ''>
+
+/** The values under one key: one, or one for each row; none where the instrument has no such row. */
+export function readNumbers(numbers: Numbers, key: NumberKey): Figure[] {
+  let level: unknown[] = [numbers]
+  for (const step of key.split('.')) {
+    const name = step.replace('[]', '')
+    level = level.map((one) => (one as Record<string, unknown>)[name])
+    if (step.endsWith('[]')) level = level.flat()
+  }
+  return level as Figure[]
+}

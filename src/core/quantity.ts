@@ -1,0 +1,21 @@
+/**
+ * What kind of quantity a number is. The kind picks the unit and the rounding a shop reads it in:
+ *   bodyLength   lengths, widths, places and depths on the body, radii of the outline and of contours
+ *   domeRadius   radii of dishes and domes
+ *   thickness    thicknesses, allowances, rises, gaps
+ *   angle        radians inside, degrees at the edge
+ *   area, count
+ */
+export type Quantity = LengthQuantity | 'angle' | 'area' | 'count'
+export type LengthQuantity = 'bodyLength' | 'domeRadius' | 'thickness'
+
+/** The units a shop may choose for each kind of length. */
+export const UNIT_CHOICES = {
+  bodyLength: ['mm', 'decimalInch', 'fractionalInch'],
+  domeRadius: ['feetInches', 'metres', 'mm'],
+  thickness: ['mm', 'thousandths'],
+} as const
+
+export type ShopUnits = { readonly [Q in LengthQuantity]: (typeof UNIT_CHOICES)[Q][number] }
+
+export const STARTING_UNITS: ShopUnits = { bodyLength: 'mm', domeRadius: 'metres', thickness: 'mm' }

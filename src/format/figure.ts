@@ -1,0 +1,40 @@
+/** A number ready to be set, in pieces, so that a view can set the fraction as a fraction and the unit small. */
+export type Figure = {
+  readonly sign: '' | '-'
+  /** Digits before the fraction, decimals included: 98.5, 3, 14' 8; empty for a bare fraction. */
+  readonly whole: string
+  readonly fraction: { readonly numerator: number; readonly denominator: number } | null
+  /** What the nearest 64th leaves over, to be added as it stands: +4 thou, -3 thou. */
+  readonly remainder: string | null
+  /** mm, m, in, ", ft, thou, °, cm², sq in, or nothing */
+  readonly unit: string
+  /** Code of the word that stands in place of a number; the word itself is in words/. */
+  readonly word: 'flat' | 'none' | null
+}
+
+/** A figure that is a word and no number. */
+export const wordFigure = (word: 'flat' | 'none'): Figure => ({
+  sign: '',
+  whole: '',
+  fraction: null,
+  remainder: null,
+  unit: '',
+  word,
+})
+
+/** A figure of digits and a unit only. A value that rounds to nothing has no sign. */
+export function plainFigure(value: number, digits: string, unit: string): Figure {
+  const sign = value < 0 && /[1-9]/u.test(digits) ? '-' : ''
+  return { sign, whole: digits, fraction: null, remainder: null, unit, word: null }
+}
+
+/** A figure on one line, as parseLength or parseAngle reads it back: 98.5 mm, 3 7/8", -3 7/8" -4 thou, 14' 8 1/2", 1.31°. */
+export function figureText(figure: Figure): string {
+  if (figure.word !== null) return figure.word
+  const { fraction, unit } = figure
+  const written = fraction === null ? '' : `${fraction.numerator}/${fraction.denominator}`
+  const number = [figure.whole, written].filter((piece) => piece !== '').join(' ')
+  const gap = unit === '' || unit === '"' || unit === '°' ? '' : ' '
+  const remainder = figure.remainder === null ? '' : ` ${figure.remainder}`
+  return `${figure.sign}${number}${gap}${unit}${remainder}`
+}

@@ -1,0 +1,38 @@
+import type { Quantity, ShopUnits } from '../core/quantity.ts'
+import { degFromRad } from '../core/units/angle.ts'
+import { MM_PER_INCH } from '../core/units/length.ts'
+import { type Figure, plainFigure, wordFigure } from './figure.ts'
+import { formatLength } from './formatLength.ts'
+import { canBeShown, decimalText } from './rounding.ts'
+
+/**
+ * Any of the core's numbers as a figure: lengths in mm, angles in radians (shown in degrees to 0.01), areas in mm² (shown in cm², or
+ * in square inches where body lengths are in inches, to 0.1), counts as whole numbers. Flat and none come back as word codes, and
+ * so does, as none, whatever is not finite.
+ */
+export function formatQuantity(value: number | 'flat' | 'none', quantity: Quantity, units: ShopUnits): Figure {
+  if (typeof value !== 'number') return wordFigure(value)
+  if (!canBeShown(value)) return wordFigure('none')
+  switch (quantity) {
+    case 'angle':
+      return formatAngle(degFromRad(value))
+    case 'area':
+      return formatArea(value, units)
+    case 'count':
+      return plainFigure(value, decimalText(Math.abs(value), 0), '')
+    default:
+      return formatLength(value, quantity, units)
+  }
+}
+
+/** An angle in degrees as a figure, to 0.01 degree unless told otherwise. */
+export function formatAngle(deg: number, places: 1 | 2 | 3 = 2): Figure {
+  return canBeShown(deg) ? plainFigure(deg, decimalText(Math.abs(deg), places), '°') : wordFigure('none')
+}
+
+function formatArea(areaMm2: number, units: ShopUnits): Figure {
+  const size = Math.abs(areaMm2)
+  return units.bodyLength === 'mm'
+    ? plainFigure(areaMm2, decimalText(size / 100, 1), 'cm²')
+    : plainFigure(areaMm2, decimalText(size / MM_PER_INCH ** 2, 1), 'sq in')
+}

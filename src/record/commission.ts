@@ -1,0 +1,178 @@
+import { z } from 'zod'
+import { NUMBER_KEYS } from '../core/catalogue.ts'
+import { UNIT_CHOICES } from '../core/quantity.ts'
+import { STAGE_KEYS } from './patterns/stages.ts'
+import { orderKey, planSchema } from './planSchema.ts'
+
+/** The version of the record this program writes. Older ones are migrated at the door; newer ones are refused in plain words. */
+export const SCHEMA_VERSION = 1
+
+const line = (max = 200) => z.string().max(max)
+const text = z.string().max(20000)
+const isoDay = z.iso.date().nullable()
+const isoMoment = z.iso.datetime()
+
+/** Tolerances in mm or rad by number; null: this number carries none. A number not named here falls back to the shop's, then to the catalogue's. */
+export const tolerances = z.partialRecord(z.enum(NUMBER_KEYS), z.number().min(0).max(100).nullable())
+
+export const FAMILIES = ['steelString', 'nylonString', 'small'] as const
+
+export const brief = z.strictObject({
+  client: line(),
+  contact: line(),
+  wishes: text,
+  orderedOn: isoDay,
+  promisedOn: isoDay,
+  notes: text,
+})
+
+/** One stage of this instrument's own building order. Its texts come with its key; what was done is a fact, not a field. */
+export const stage = z.strictObject({ order: orderKey, key: z.enum(STAGE_KEYS) })
+
+export const commissionDoc = z.strictObject({
+  number: line(40),
+  title: line(),
+  family: z.enum(FAMILIES),
+  archivedOn: isoDay,
+  /** Part of the demo that came with the program: may be removed in one step. */
+  demo: z.boolean(),
+  brief,
+  plan: planSchema,
+  tolerances,
+  stages: z.record(z.uuid(), stage),
+  /** The model it was started from, as it was then. */
+  modelAsTaken: z.strictObject({ name: line(), plan: planSchema }).nullable(),
+})
+export type CommissionDoc = z.infer<typeof commissionDoc>
+
+export const shopDoc = z.strictObject({
+  name: line(),
+  units: z.strictObject({
+    bodyLength: z.enum(UNIT_CHOICES.bodyLength),
+    domeRadius: z.enum(UNIT_CHOICES.domeRadius),
+    thickness: z.enum(UNIT_CHOICES.thickness),
+  }),
+  tolerances,
+  origin: z.enum(['tail', 'neckEdge', 'saddleLine']),
+  paperSize: z.enum(['A4', 'Letter']),
+})
+export type ShopDoc = z.infer<typeof shopDoc>
+
+/** One row per document. `seen` is the highest change number taken in from each device. */
+export const documentHead = z.strictObject({
+  id: z.uuid(),
+  schemaVersion: z.literal(SCHEMA_VERSION),
+  seen: z.record(z.uuid(), z.int().min(0)),
+  deletedAt: isoMoment.nullable(),
+})
+export interface StoredDocument<Kind extends 'commission' | 'shop', Doc> extends z.infer<typeof documentHead> {
+  readonly kind: Kind
+  readonly doc: Doc
+}
+export type CommissionRecord = StoredDocument<'commission', CommissionDoc>
+export type ShopRecord = StoredDocument<'shop', ShopDoc>
+
+/** Names that every object answers to without owning them: never a step of a path, never a key of a record. */
+export const FORBIDDEN_NAMES: ReadonlySet<string> = new Set(['__proto__', 'constructor', 'prototype'])
+
+const path = z
+  .array(
+    z
+      .string()
+      .max(80)
+      .refine((step) => !FORBIDDEN_NAMES.has(step)),
+  )
+  .max(12)
+
+/** Place in the log: one more than the highest seen from any device when it was written, so that (seq, deviceId) orders the log everywhere. */
+const seq = z.int().min(1).max(1e9)
+
+/** One value that changed. The log is undo, history and, later, what devices exchange; clocks only label, they never order. */
+export const change = z.strictObject({
+  id: z.uuid(),
+  docId: z.uuid(),
+  deviceId: z.uuid(),
+  seq,
+  at: isoMoment,
+  /** The maker's one action this belongs to. */
+  gesture: z.uuid(),
+  /** Path inside the document row: ['doc', 'plan', ...] or ['deletedAt']; [] for the whole row when it came to be. */
+  path,
+  /** The new and the former value; a key left out means the path did not exist (after, or before). */
+  value: z.json().optional(),
+  previous: z.json().optional(),
+  /** The change that set this path before, if any: two with one parent are a conflict. */
+  after: z.uuid().nullable(),
+  /** The gesture this one takes back; null for an edit of the maker's own. */
+  undoes: z.uuid().nullable(),
+})
+export type Change = z.infer<typeof change>
+
+const factHead = {
+  id: z.uuid(),
+  docId: z.uuid(),
+  deviceId: z.uuid(),
+  seq,
+  at: isoMoment,
+  /** The maker's one action this belongs to, and the one it takes back: as for a change. */
+  gesture: z.uuid(),
+  undoes: z.uuid().nullable(),
+}
+
+/** What happened at the bench: append-only. A mistake is not erased but withdrawn. */
+export const fact = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('stageDone'),
+    ...factHead,
+    stageId: z.uuid(),
+    /** The numbers the stage was built to: evidence, never recomputed. */
+    builtTo: z.record(z.string().max(120), z.union([z.number(), z.literal('flat'), z.literal('none')])),
+  }),
+  z.strictObject({
+    kind: z.literal('withdrawal'),
+    ...factHead,
+    of: z.uuid(),
+  }),
+])
+export type Fact = z.infer<typeof fact>
+
+/** The few fields the list of instruments needs; rebuilt from the documents at will. */
+export const head = z.strictObject({
+  id: z.uuid(),
+  number: line(40),
+  client: line(),
+  title: line(),
+  family: z.enum(FAMILIES),
+  archivedOn: isoDay,
+  promisedOn: isoDay,
+  deletedAt: isoMoment.nullable(),
+  demo: z.boolean(),
+  stagesDone: z.int().min(0),
+  stagesTotal: z.int().min(0),
+  nextStage: z.enum(STAGE_KEYS).nullable(),
+  /** When it was last changed: a label, never an order. */
+  changedAt: isoMoment,
+})
+export type Head = z.infer<typeof head>
+
+/** What a maker typed that was not, or could not be, taken yet. */
+export const draft = z.strictObject({
+  docId: z.string().min(1).max(60),
+  field: z.string().min(1).max(200),
+  text: z.string().max(20000),
+  at: isoMoment,
+})
+export type Draft = z.infer<typeof draft>
+
+/** The file one commission leaves in: its planned values lie under `plan`. */
+export const COMMISSION_FILE = 'ribwright-commission'
+export const commissionFile = z.strictObject({
+  format: z.literal(COMMISSION_FILE),
+  ...documentHead.shape,
+  savedAt: isoMoment,
+  ...commissionDoc.shape,
+  shop: shopDoc,
+  changes: z.array(change),
+  facts: z.array(fact),
+})
+export type CommissionFile = z.infer<typeof commissionFile>

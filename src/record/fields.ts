@@ -1,0 +1,89 @@
+import type { PlanField } from '../core/plan.ts'
+import type { LengthQuantity } from '../core/quantity.ts'
+
+/** What may stand in a field of the plan, as data: the form, the schema's check and the tests all read it here. */
+export type FieldRange =
+  | {
+      readonly type: 'length'
+      readonly quantity: LengthQuantity
+      readonly minMm: number
+      readonly maxMm: number
+      readonly open?: true
+      readonly flat?: true
+    }
+  | { readonly type: 'angle'; readonly minDeg: number; readonly maxDeg: number }
+  | { readonly type: 'count'; readonly min: number; readonly max: number; readonly open?: true }
+  | { readonly type: 'choice' }
+  | { readonly type: 'whole' }
+
+const length = (quantity: LengthQuantity, minMm: number, maxMm: number) =>
+  ({ type: 'length', quantity, minMm, maxMm }) as const
+const body = (minMm: number, maxMm: number) => length('bodyLength', minMm, maxMm)
+const thin = (minMm: number, maxMm: number) => length('thickness', minMm, maxMm)
+
+// Common practice, drawn wide: from a soprano ukulele to a large acoustic bass. No published source.
+export const FIELDS = {
+  'outline.lengthMm': { ...body(120, 800), open: true },
+  'outline.kind': { type: 'choice' },
+  'outline.pieces': { type: 'whole' },
+  'outline.keyWidths.lowerBoutMm': body(80, 600),
+  'outline.keyWidths.lowerBoutAtMm': body(10, 600),
+  'outline.keyWidths.waistMm': body(50, 500),
+  'outline.keyWidths.waistAtMm': body(20, 700),
+  'outline.keyWidths.upperBoutMm': body(60, 500),
+  'outline.keyWidths.upperBoutAtMm': body(30, 780),
+  'outline.keyWidths.tailRadiusMm': { ...body(40, 5000), open: true, flat: true },
+  'outline.keyWidths.neckFlatMm': body(0, 150),
+  'outline.keyWidths.neckRadiusMm': { ...body(30, 5000), open: true, flat: true },
+  'rim.depthAtTailMm': body(20, 250),
+  'rim.depthAtNeckMm': body(20, 250),
+  'rim.sideThicknessMm': thin(0.8, 6),
+  'rim.topAllowanceMm': thin(0, 15),
+  'rim.backAllowanceMm': thin(0, 25),
+  'rim.trimEachEndMm': body(0, 80),
+  'rim.stationStepMm': { ...body(2, 20), open: true },
+  'back.form': { type: 'choice' },
+  'back.radiusMm': length('domeRadius', 500, 60000),
+  'top.form': { type: 'choice' },
+  'top.radiusMm': length('domeRadius', 500, 60000),
+  'top.flatFromMm': body(60, 790),
+  'top.flatSlopeDeg': { type: 'angle', minDeg: -3, maxDeg: 6 },
+  'top.riseAtSaddleMm': thin(0, 15),
+  'plates.topMm': thin(0.8, 8),
+  'plates.backMm': thin(0.8, 8),
+  'blocks.tail.widthMm': body(15, 200),
+  'blocks.tail.thicknessMm': body(5, 80),
+  'blocks.neck.widthMm': body(15, 200),
+  'blocks.neck.thicknessMm': body(5, 120),
+  'scale.lengthMm': body(250, 1000),
+  'scale.jointFret': { type: 'count', min: 8, max: 24 },
+  'board.overBodyMm': body(0, 300),
+  'board.widthAtJointMm': body(25, 120),
+  'board.widthAtEndMm': body(25, 130),
+  'soundhole.centreMm': body(40, 780),
+  'soundhole.radiusMm': body(10, 100),
+  'soundhole.cutterMm': thin(0.5, 13),
+  'rosette.rings': { type: 'whole' },
+  'rosette.inlayMm': thin(0.2, 6),
+  'rosette.standsProudMm': thin(0, 3),
+  'rosette.cutterMm': thin(0.3, 13),
+  'rosette.passOverlapMm': thin(0, 3),
+  'rosette.gapMarginMm': body(0, 20),
+} as const satisfies Record<PlanField, FieldRange>
+
+/** Ranges inside the fields that are replaced whole. */
+export const PIECE_RANGES = {
+  radiusMm: { ...body(5, 20000), open: true },
+  sweepDeg: { type: 'angle', minDeg: 0, maxDeg: 200 },
+  lengthMm: { ...body(0, 600), open: true },
+} as const satisfies Record<string, FieldRange>
+
+export const RING_RANGES = {
+  innerRadiusMm: body(5, 150),
+  outerRadiusMm: body(5, 160),
+  gapMm: { ...body(0, 200), open: true },
+  tileCount: { type: 'count', min: 1, max: 400, open: true },
+} as const satisfies Record<string, FieldRange>
+
+export const MOST_PIECES = 24
+export const MOST_RINGS = 12

@@ -1,0 +1,42 @@
+import type { Change, Fact } from './commission.ts'
+import { entriesOf, isChange } from './log.ts'
+import { fieldName } from './path.ts'
+import type { GestureLabel } from './undo.ts'
+
+export interface RecentGesture extends GestureLabel {
+  /** True where it took another one back. */
+  readonly undoes: boolean
+  /** Stages it signed off or took back. */
+  readonly stageIds: readonly string[]
+}
+
+/** The maker's last actions, newest first, each with the places it touched. */
+export function recentGestures(
+  changes: readonly Change[],
+  facts: readonly Fact[],
+  most: number,
+): readonly RecentGesture[] {
+  const recent = new Map<string, { fields: Set<string>; stageIds: Set<string>; at: string; undoes: boolean }>()
+  const stageOf = (id: string): string[] =>
+    facts.flatMap((one) => (one.id !== id ? [] : one.kind === 'stageDone' ? [one.stageId] : stageOf(one.of)))
+  for (const entry of entriesOf(changes, facts).toReversed()) {
+    const known = recent.get(entry.gesture)
+    if (known === undefined && recent.size === most) break
+    const gesture = known ?? {
+      fields: new Set<string>(),
+      stageIds: new Set<string>(),
+      at: entry.at,
+      undoes: entry.undoes !== null || (!isChange(entry) && entry.kind === 'withdrawal'),
+    }
+    if (isChange(entry)) gesture.fields.add(fieldName(entry.path))
+    else for (const stageId of stageOf(entry.id)) gesture.stageIds.add(stageId)
+    recent.set(entry.gesture, gesture)
+  }
+  return [...recent].map(([gesture, { fields, stageIds, at, undoes }]) => ({
+    gesture,
+    fields: [...fields],
+    stageIds: [...stageIds],
+    at,
+    undoes,
+  }))
+}

@@ -1,0 +1,6 @@
+/** The day it is where the device is, ISO. */
+export function todayHere(): string {
+  const now = new Date()
+  const two = (part: number): string => String(part).padStart(2, '0')
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}

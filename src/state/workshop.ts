@@ -1,0 +1,135 @@
+import type { NumberKey } from '../core/numbers.ts'
+import type { Plan } from '../core/plan.ts'
+import { type Clock, systemClock } from '../device/clock.ts'
+import { newId } from '../device/newId.ts'
+import { type PersistenceAnswer, requestPersistence } from '../device/persistence.ts'
+import { askBeforeLeaving, whenHidden } from '../device/visibility.ts'
+import { browserLocks, type Locks } from '../device/writerLock.ts'
+import { writeCommissionFile } from '../files/commissionFile.ts'
+import type { TolerancesHere } from '../record/adopt.ts'
+import { type Database, type DatabaseNotice, openDatabase } from '../storage/database.ts'
+import { ownDeviceId } from '../storage/deviceValues.ts'
+import { readDocument } from '../storage/documents.ts'
+import { collectEverything } from '../storage/rescue.ts'
+import { type CommissionStore, createCommissionStore } from './commissionStore.ts'
+import { answerDemo, installDemo, isDemoUnanswered } from './demo.ts'
+import { createDraftStore, type DraftStore } from './draftStore.ts'
+import type { StoredNeeds } from './editStored.ts'
+import { createImporter, type Importer } from './importer.ts'
+import { createListStore, type ListStore } from './listStore.ts'
+import { createPersistenceStore, type PersistenceStore } from './persistenceStore.ts'
+import { createShopStore, type ShopStore } from './shopStore.ts'
+
+export interface WorkshopNeeds<Computed> {
+  readonly compute: (plan: Plan) => Computed
+  readonly startingTolerance: (key: NumberKey) => number | null
+  readonly onNotice: (notice: DatabaseNotice) => void
+  readonly database?: Database
+  readonly locks?: Locks
+  readonly clock?: Clock
+  readonly newId?: () => string
+  readonly requestPersistence?: () => Promise<PersistenceAnswer>
+}
+
+/** Everything a maker works with: all stores, bound to one database. Made once, when the program starts. */
+export interface Workshop<Computed> {
+  readonly shop: ShopStore
+  readonly list: ListStore
+  readonly commission: CommissionStore<Computed>
+  readonly drafts: DraftStore
+  readonly importer: Importer
+  readonly persistence: PersistenceStore
+  readonly demo: {
+    readonly isUnanswered: () => Promise<boolean>
+    readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
+    readonly decline: () => Promise<unknown>
+  }
+  /** The text of the file of one stored commission; null where it cannot be read. What waits is written first. */
+  readonly fileOf: (id: string) => Promise<string | null>
+  /** Writes whatever waits anywhere. */
+  readonly flush: () => Promise<void>
+  /** Everything on this device and in memory as one text, whatever has gone wrong. */
+  readonly collectEverything: () => Promise<string>
+  readonly newGesture: () => string
+  readonly stop: () => void
+}
+
+export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Promise<Workshop<Computed>> {
+  const database = given.database ?? openDatabase()
+  database.onNotice(given.onNotice)
+  const makeId = given.newId ?? newId
+  const { now } = given.clock ?? systemClock
+  const locks = 'locks' in given ? given.locks : browserLocks()
+  const persistence = createPersistenceStore({ database, request: given.requestPersistence ?? requestPersistence })
+  const needs: StoredNeeds = {
+    database,
+    deviceId: await ownDeviceId(database, makeId),
+    now,
+    newId: makeId,
+    locks,
+    onSaved: persistence.noteSaved,
+  }
+  const shop = createShopStore(needs)
+  const drafts = createDraftStore({ database, now })
+  const commission = createCommissionStore({ ...needs, compute: given.compute })
+  const list = createListStore({
+    ...needs,
+    openHere: (id) =>
+      commission.writes(id) ? { edit: commission.edit, takeBack: commission.takeBack, close: commission.close } : null,
+  })
+  const tolerancesHere = (): TolerancesHere => ({
+    shop: shop.store.getState().shop.tolerances,
+    starting: given.startingTolerance,
+  })
+  const importer = createImporter({
+    ...needs,
+    tolerancesHere,
+    heads: () => list.store.getState().heads,
+    note: list.note,
+    replaceHere: (id) => (commission.writes(id) ? commission.replaceWhole : null),
+    factsHere: () => commission.store.getState().facts,
+  })
+
+  const flush = async (): Promise<void> => {
+    await Promise.all([commission.flush(), shop.flush(), drafts.flush()])
+  }
+  const unsaved = () => ({ commissions: commission.unsaved(), shop: shop.unsaved(), drafts: drafts.unsaved() })
+  database.beforeClosing(flush)
+  const hasPage = typeof document !== 'undefined'
+  const stopListening = hasPage
+    ? [
+        whenHidden(() => void flush()),
+        askBeforeLeaving(() => commission.unsaved().length > 0 || shop.unsaved() !== null),
+      ]
+    : []
+  await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start()])
+
+  return {
+    shop,
+    list,
+    commission,
+    drafts,
+    importer,
+    persistence,
+    demo: {
+      isUnanswered: () => isDemoUnanswered(needs),
+      install: (files) => installDemo(needs, files, tolerancesHere()),
+      decline: () => answerDemo(needs, 'declined'),
+    },
+    async fileOf(id) {
+      await flush()
+      const held = commission.unsaved().find((kept) => kept.row.id === id)
+      const read =
+        held === undefined ? await readDocument(database, 'commission', id) : { ok: true as const, value: held }
+      return read.ok ? writeCommissionFile(read.value, shop.store.getState().shop, now()) : null
+    },
+    flush,
+    collectEverything: () => collectEverything(database, now(), unsaved()),
+    newGesture: makeId,
+    stop() {
+      for (const stop of stopListening) stop()
+      list.stop()
+      shop.stop()
+    },
+  }
+}

@@ -1,0 +1,69 @@
+import { formatDate } from '../../format/formatDate.ts'
+import type { Block, Mark } from '../page.ts'
+import { blockOf, boxMark, type Column, level, LINE, linesMarks, textMark, TYPE, upright } from '../pen.ts'
+import type { StageSheetOrder } from '../stageSheetOrder.ts'
+import { wrapText } from '../textWidth.ts'
+
+export const TITLE_BLOCK_MM = 20
+const MIDDLE_MM = 10
+const SHARES = [0.37, 0.33, 0.3] as const
+
+/** The block at the foot of every page: which instrument, what this sheet shows, unit and scale, revision, page. Fields after ISO 7200. */
+export function layTitleBlock(
+  order: StageSheetOrder,
+  page: { readonly number: number; readonly count: number; readonly shows: string },
+  column: Column,
+): Block {
+  const { titleBlock, stageSheet, forStock, units, unitLine } = order.words.paper
+  const { doc, shop } = order
+  const x0 = column.leftMm
+  const x1 = x0 + column.widthMm * SHARES[0]
+  const x2 = x1 + column.widthMm * SHARES[1]
+  const x3 = x2 + (column.widthMm * SHARES[2]) / 2
+  const end = x0 + column.widthMm
+  const small = { sizePt: TYPE.caption }
+  const text = { sizePt: TYPE.small }
+  const client = doc.brief.client.trim() === '' ? forStock : doc.brief.client
+
+  const read = unitLine(units[shop.units.bodyLength], units[shop.units.thickness], units[shop.units.domeRadius])
+  const unitLines = wrapText(`${titleBlock.unit}: ${read}; ${titleBlock.notToScale}.`, x2 - x1 - 3, TYPE.caption).slice(
+    0,
+    2,
+  )
+
+  const caption = (word: string, x: number, top: number) => textMark(word, x + 1.5, top + 3.2, small)
+  const marks: Mark[] = [
+    boxMark(
+      { xMm: x0 + 0.25, yMm: 0.25, widthMm: column.widthMm - 0.5, heightMm: TITLE_BLOCK_MM - 0.5 },
+      'frame',
+      LINE.wideMm,
+    ),
+    upright(x1, 0.25, TITLE_BLOCK_MM - 0.25, LINE.narrowMm),
+    upright(x2, 0.25, TITLE_BLOCK_MM - 0.25, LINE.narrowMm),
+    upright(x3, MIDDLE_MM, TITLE_BLOCK_MM - 0.25, LINE.narrowMm),
+    level(x1, end - 0.25, MIDDLE_MM, LINE.narrowMm),
+
+    caption(titleBlock.instrument, x0, 0.3),
+    textMark(doc.number, x0 + 1.5, 9.2, { sizePt: TYPE.stageTitle, weight: 'strong' }, x1 - x0 - 3),
+    textMark(doc.title, x0 + 1.5, 13.6, { sizePt: TYPE.text }, x1 - x0 - 3),
+    textMark(`${titleBlock.client} ${client}`, x0 + 1.5, 17.8, text, x1 - x0 - 3),
+
+    caption(titleBlock.sheet, x1, 0.3),
+    textMark(`${stageSheet}: ${page.shows}`, x1 + 1.5, 8, { sizePt: TYPE.text, weight: 'strong' }, x2 - x1 - 3),
+    ...linesMarks(unitLines, x1 + 1.5, MIDDLE_MM + 1, small),
+
+    caption(titleBlock.revision, x2, 0.3),
+    textMark(order.revisionCode, x2 + 1.5, 8.6, { sizePt: TYPE.stageTitle, weight: 'strong' }),
+    textMark(titleBlock.revisionNote[0], x2 + 25, 4.6, small, end - x2 - 27),
+    textMark(titleBlock.revisionNote[1], x2 + 25, 8, small, end - x2 - 27),
+
+    caption(titleBlock.date, x2, MIDDLE_MM),
+    textMark(formatDate(order.dateIso), x2 + 1.5, MIDDLE_MM + 7.9, { sizePt: TYPE.text }, x3 - x2 - 3),
+    caption(titleBlock.page, x3, MIDDLE_MM),
+    textMark(titleBlock.pageOf(page.number, page.count), x3 + 1.5, MIDDLE_MM + 7.9, {
+      sizePt: TYPE.name,
+      weight: 'strong',
+    }),
+  ]
+  return blockOf('titleBlock', column, TITLE_BLOCK_MM, marks)
+}

@@ -1,0 +1,103 @@
+import type { DrawingName, EdgeMark, LabelWord, SeenFrom } from '../drawing/drawing.ts'
+
+/** What each drawing shows: its name, and a sentence for those who hear it. */
+export const DRAWING_WORDS: Record<DrawingName, { readonly name: string; readonly description: string }> = {
+  plan: {
+    name: 'Plan of the body',
+    description:
+      'The outline with the inner face of the sides, blocks, soundhole, rings, the board over the body, the saddle line and numbered stations. Lengths run from the tail.',
+  },
+  side: {
+    name: 'Side elevation',
+    description:
+      'Top edge and back edge of the rim over the length of the body, with rim depths at tail, bouts, waist and neck.',
+  },
+  section: {
+    name: 'Long section',
+    description: 'The body cut open along the centreline: both plates, both blocks and the gap of the soundhole.',
+  },
+  domes: {
+    name: 'Sections across',
+    description:
+      'Top and back cut across at lower bout, waist and upper bout, each with a straightedge from rim to rim and the gap under it.',
+  },
+  blankTreble: {
+    name: 'Treble side, flat blank',
+    description:
+      'The treble side laid flat with its straight edge, the line to saw, trim, stations with cut widths, and the waist mark.',
+  },
+  blankBass: {
+    name: 'Bass side, flat blank',
+    description:
+      'The bass side laid flat, mirror of the treble one, with its straight edge, the line to saw, trim, stations with cut widths, and the waist mark.',
+  },
+  bevels: {
+    name: 'Bevels round the rim',
+    description:
+      'The outline with a ray at each station, as long as the bevel there is wide: the back edge on the lower half, the top edge on the upper half.',
+  },
+  blockTail: {
+    name: 'Tail block',
+    description:
+      'The tail block from above with the curve of its glue face, and from the side with its heights and the slopes of its ends.',
+  },
+  blockNeck: {
+    name: 'Neck block',
+    description:
+      'The neck block from above with the curve of its glue face, and from the side with its heights and the slopes of its ends.',
+  },
+  rosette: {
+    name: 'Soundhole and rosette',
+    description:
+      'The hole and the rings with their radii, the circles the cutter runs on, and the angle of each ring that the board hides.',
+  },
+}
+
+export const SEEN_FROM_WORDS: Record<SeenFrom, string> = {
+  front: 'Seen from the front',
+  back: 'Seen from the back',
+  inside: 'Seen from the inside',
+  bassSide: 'Seen from the bass side',
+  trebleSide: 'Seen from the treble side',
+  section: 'Section',
+  glueFace: 'Seen on the glue face',
+}
+
+export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
+  bass: 'BASS',
+  treble: 'TREBLE',
+  tail: 'TAIL',
+  neck: 'NECK',
+  lowerBout: 'lower bout',
+  waist: 'waist',
+  upperBout: 'upper bout',
+  rimPlane: 'rim plane',
+  straightTaper: 'taper',
+  saddleLine: 'saddle line',
+  flatFrom: 'flat from',
+  waistMark: 'WAIST MARK',
+  showFace: 'SHOW FACE',
+  straightEdge: 'straight edge',
+  cutLine: 'saw here',
+  topPlate: 'TOP',
+  backPlate: 'BACK',
+  topBevelBothSides: 'TOP edge, both sides',
+  backBevelBothSides: 'BACK edge, both sides',
+  contourFromAbove: 'from above',
+  blockFromSide: 'from the side',
+  glueFace: 'glue face',
+}
+
+export const DRAWING_FRAME_WORDS = {
+  heights: (times: string) => `heights × ${times}`,
+  /** On a block it is the curve of the glue face that is drawn larger. */
+  curve: (times: string) => `curve × ${times}`,
+  heightsLess: 'Lower',
+  heightsMore: 'Higher',
+  heightsName: 'How much larger heights are drawn',
+  scale: (ratio: string) => `1 : ${ratio}`,
+  enlarge: 'Larger',
+  reduce: 'Smaller',
+  fit: 'Fit',
+  moveHint: 'Drag or pinch to move and enlarge. Keys: plus, minus, arrows, 0 to fit.',
+} as const

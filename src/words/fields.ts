@@ -1,0 +1,124 @@
+import type { BACK_FORMS, OUTLINE_KINDS, OutlinePiece, PlanField, RingPlan, TOP_FORMS } from '../core/plan.ts'
+
+/** What a field is called and what is said under it. The allowed range is written beside it elsewhere. */
+export interface FieldWords {
+  readonly name: string
+  readonly hint: string
+}
+
+export const FIELD_WORDS: Record<PlanField, FieldWords> = {
+  'outline.lengthMm': {
+    name: 'Body length',
+    hint: 'Tail to neck joint on the centreline. With compass arcs it may be left open; the arcs then give it.',
+  },
+  'outline.kind': { name: 'Outline drawn by', hint: 'The way not in use keeps its values.' },
+  'outline.pieces': {
+    name: 'Compass pieces',
+    hint: 'Half the outline, from the tail to the neck. Up to three values may be left open.',
+  },
+  'outline.keyWidths.lowerBoutMm': { name: 'Lower bout', hint: 'Whole width.' },
+  'outline.keyWidths.lowerBoutAtMm': { name: 'Lower bout stands at', hint: 'From the tail.' },
+  'outline.keyWidths.waistMm': { name: 'Waist', hint: 'Whole width.' },
+  'outline.keyWidths.waistAtMm': { name: 'Waist stands at', hint: 'From the tail.' },
+  'outline.keyWidths.upperBoutMm': { name: 'Upper bout', hint: 'Whole width.' },
+  'outline.keyWidths.upperBoutAtMm': { name: 'Upper bout stands at', hint: 'From the tail.' },
+  'outline.keyWidths.tailRadiusMm': {
+    name: 'Radius at the tail',
+    hint: 'A radius, or flat. Left open: as fair as it comes.',
+  },
+  'outline.keyWidths.neckFlatMm': { name: 'Flat at the neck', hint: 'Whole width of the flat; 0 for none.' },
+  'outline.keyWidths.neckRadiusMm': {
+    name: 'Radius at the neck',
+    hint: 'Used where there is no flat. A radius, or flat. Left open: as fair as it comes.',
+  },
+  'rim.depthAtTailMm': { name: 'Rim depth at the tail', hint: 'Without plates.' },
+  'rim.depthAtNeckMm': { name: 'Rim depth at the neck', hint: 'Without plates, before planing.' },
+  'rim.sideThicknessMm': { name: 'Side thickness', hint: 'Before bending.' },
+  'rim.topAllowanceMm': {
+    name: 'Top allowance',
+    hint: 'Straight edge of the blank over the top edge.',
+  },
+  'rim.backAllowanceMm': { name: 'Back allowance', hint: 'Left outside the back edge when sawing.' },
+  'rim.trimEachEndMm': { name: 'Trim at each end', hint: 'Extra length of the blank.' },
+  'rim.stationStepMm': {
+    name: 'Step between stations',
+    hint: 'Along the outer face. Left open: the widest round step that gives 40 stations.',
+  },
+  'back.form': { name: 'Form of the back', hint: 'What the back is dished to.' },
+  'back.radiusMm': { name: 'Dome of the back', hint: 'Radius of the dish.' },
+  'top.form': { name: 'Form of the top', hint: 'What the rim and the plate are brought to.' },
+  'top.radiusMm': { name: 'Dome of the top', hint: 'Radius of the dish.' },
+  'top.flatFromMm': {
+    name: 'Flat begins at',
+    hint: 'From the tail, often at the upper cross brace.',
+  },
+  'top.flatSlopeDeg': { name: 'Fall of the flat', hint: 'Toward the neck, against the rim plane.' },
+  'top.riseAtSaddleMm': { name: 'Rise at the saddle', hint: 'Crown of the plate over the flat rim.' },
+  'plates.topMm': { name: 'Top thickness', hint: 'Of the plate.' },
+  'plates.backMm': { name: 'Back thickness', hint: 'Of the plate.' },
+  'blocks.tail.widthMm': { name: 'Tail block, width', hint: 'Across the body.' },
+  'blocks.tail.thicknessMm': { name: 'Tail block, thickness', hint: 'Along the centreline.' },
+  'blocks.neck.widthMm': { name: 'Neck block, width', hint: 'Across the body.' },
+  'blocks.neck.thicknessMm': { name: 'Neck block, thickness', hint: 'Along the centreline.' },
+  'scale.lengthMm': { name: 'Scale length', hint: 'Nut to saddle line, uncompensated.' },
+  'scale.jointFret': { name: 'Fret at the joint', hint: 'Over the neck joint.' },
+  'board.overBodyMm': { name: 'Board over the body', hint: 'Neck joint to its square end.' },
+  'board.widthAtJointMm': { name: 'Board width at the joint', hint: 'Whole width.' },
+  'board.widthAtEndMm': { name: 'Board width at its end', hint: 'Whole width.' },
+  'soundhole.centreMm': { name: 'Centre of the hole', hint: 'From the tail.' },
+  'soundhole.radiusMm': { name: 'Radius of the hole', hint: 'Of the finished hole.' },
+  'soundhole.cutterMm': { name: 'Cutter for the hole', hint: 'Diameter.' },
+  'rosette.rings': { name: 'Rings', hint: 'Radii from the centre of the hole.' },
+  'rosette.inlayMm': { name: 'Inlay thickness', hint: 'Strips and tiles as glued in.' },
+  'rosette.standsProudMm': { name: 'Inlay stands proud by', hint: 'What is scraped off afterward.' },
+  'rosette.cutterMm': { name: 'Cutter for the channels', hint: 'Diameter.' },
+  'rosette.passOverlapMm': { name: 'Overlap of passes', hint: 'Of one cutter circle on the next.' },
+  'rosette.gapMarginMm': { name: 'Hidden margin', hint: 'On both sides of a ring’s gap.' },
+}
+
+type PieceField = 'kind' | 'bend' | 'radiusMm' | 'sweepDeg' | 'lengthMm'
+/** The fields of one compass piece. */
+export const PIECE_WORDS: Record<PieceField, FieldWords> = {
+  kind: { name: 'Piece', hint: 'An arc of the compass, or a straight.' },
+  bend: { name: 'Bend', hint: 'Round bulges out of the body, hollow bends into it.' },
+  radiusMm: { name: 'Radius', hint: 'On the outer face. May be left open.' },
+  sweepDeg: { name: 'Sweep', hint: 'How far the arc turns, in degrees. May be left open.' },
+  lengthMm: { name: 'Length', hint: 'Of the straight. May be left open.' },
+}
+
+/** The fields of one rosette ring. */
+export const RING_WORDS: Record<Exclude<keyof RingPlan, 'order'>, FieldWords> = {
+  innerRadiusMm: { name: 'Inner radius', hint: 'From the centre of the hole.' },
+  outerRadiusMm: { name: 'Outer radius', hint: 'From the centre of the hole.' },
+  join: { name: 'Ends of the ring', hint: 'Where the strip begins and ends.' },
+  gapMm: {
+    name: 'Gap wanted',
+    hint: 'Along the middle of the ring. Left open: all the board hides, less the margins.',
+  },
+  tileCount: { name: 'Tiles round it', hint: 'How many tiles or wedges. Left open: one plain strip.' },
+}
+
+export const OUTLINE_KIND_WORDS: Record<(typeof OUTLINE_KINDS)[number], string> = {
+  compassArcs: 'Compass arcs',
+  keyWidths: 'Key widths',
+}
+export const BACK_FORM_WORDS: Record<(typeof BACK_FORMS)[number], string> = {
+  sphere: 'Domed, from a dish',
+  across: 'Arched across only',
+  flat: 'Flat',
+}
+export const TOP_FORM_WORDS: Record<(typeof TOP_FORMS)[number], string> = {
+  sphere: 'Domed to the rim',
+  flatUpperBout: 'Domed, upper bout flat',
+  flatRim: 'Flat rim, domed plate',
+  flat: 'Flat',
+}
+export const PIECE_KIND_WORDS: Record<OutlinePiece['kind'], string> = { arc: 'Arc', straight: 'Straight' }
+export const BEND_WORDS: Record<Extract<OutlinePiece, { kind: 'arc' }>['bend'], string> = {
+  convex: 'Round',
+  concave: 'Hollow',
+}
+export const JOIN_WORDS: Record<RingPlan['join'], string> = {
+  closed: 'Closed all round',
+  openUnderBoard: 'Open under the board',
+}

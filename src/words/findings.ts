@@ -1,0 +1,33 @@
+import type { Finding, FindingCode } from '../core/findings.ts'
+import { BODY_FINDINGS } from './findings/body.ts'
+import type { FindingText, FindingWriter, Say } from './findings/findingWords.ts'
+import { PLATE_FINDINGS } from './findings/plates.ts'
+import { ROSETTE_FINDINGS } from './findings/rosette.ts'
+
+/** One writer for every code; a code without one does not compile. */
+const WRITERS: Record<FindingCode, FindingWriter> = { ...BODY_FINDINGS, ...PLATE_FINDINGS, ...ROSETTE_FINDINGS }
+
+/**
+ * A finding in words. `say` puts a value (mm or rad) into the shop's unit; a value that is missing or not finite is left out
+ * of the sentence, never shown raw.
+ */
+export function findingSentence(finding: Finding, say: Say): FindingText {
+  const read = (name: string): number | null => {
+    const value = finding.values[name]
+    return value !== undefined && Number.isFinite(value) ? value : null
+  }
+  return WRITERS[finding.code]({
+    value: (name, quantity) => {
+      const value = read(name)
+      return value === null ? null : say(value, quantity)
+    },
+    size: (name, quantity) => {
+      const value = read(name)
+      return value === null ? null : say(Math.abs(value), quantity)
+    },
+    number: read,
+  })
+}
+
+/** The word that stands beside a finding's mark. */
+export const WEIGHT_WORDS: Record<Finding['weight'], string> = { cannot: 'Cannot be built', care: 'Take care' }

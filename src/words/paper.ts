@@ -1,0 +1,61 @@
+import { ESTIMATE_MARK, FIGURE_WORDS, PLACE_WORDS } from './sheets.ts'
+
+/** What stands on every paper besides stages, numbers and cautions. */
+export const PAPER_WORDS = {
+  stageSheet: 'Stage sheet',
+  forStock: 'for stock',
+  columns: {
+    what: 'What',
+    target: 'Target',
+    tolerance: 'Within',
+    measured: 'Measured',
+    bass: 'Bass',
+    treble: 'Treble',
+    place: 'Place',
+    station: 'Station',
+  },
+  done: 'Done, date',
+  alreadyDone: 'signed off',
+  continued: 'continued',
+  estimate: ESTIMATE_MARK,
+  ...FIGURE_WORDS,
+  places: PLACE_WORDS,
+  ring: (place: number) => `Ring ${place}`,
+  stationsFrom: (along: string) => `Stations: ${along.charAt(0).toLowerCase()}${along.slice(1)}, from the tail.`,
+  cautionsInFull: 'Cautions in full',
+  cautionsNote:
+    'Usual in the trade, and no more than that: the label, the safety data sheet and your local codes go before anything said here.',
+  legend:
+    'Targets are this instrument’s, in the shop’s units. “Within” is what the stage allows either way; where none stands, none was set. Write what you measure in the boxes.',
+  titleBlock: {
+    instrument: 'Instrument',
+    client: 'For',
+    sheet: 'This sheet',
+    unit: 'Units',
+    notToScale: 'drawings not to scale',
+    revision: 'Revision',
+    revisionNote: ['typed into the app it', 'shows what changed'],
+    date: 'Printed',
+    page: 'Page',
+    pageOf: (page: number, count: number) => `${page} of ${count}`,
+    /** `places`: the stages' places in the building order, rising: 4 to 6, or 6, 9. */
+    stages: (places: readonly number[], of: number) => {
+      const [first] = places
+      const last = places.at(-1)
+      const isRun = first !== undefined && last !== undefined && last - first === places.length - 1
+      const which = places.length > 1 && isRun ? `${first} to ${last}` : places.join(', ')
+      return `${places.length === 1 ? 'stage' : 'stages'} ${which} of ${of}`
+    },
+  },
+  units: {
+    mm: 'mm',
+    decimalInch: 'decimal inches',
+    fractionalInch: 'inches, 64ths',
+    feetInches: 'ft and in',
+    metres: 'metres',
+    thousandths: 'thou',
+  },
+  unitLine: (body: string, thickness: string, dome: string) =>
+    body === thickness ? `${body}; domes ${dome}` : `body ${body}; thickness ${thickness}; domes ${dome}`,
+} as const
+export type PaperWords = typeof PAPER_WORDS

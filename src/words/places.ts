@@ -1,0 +1,61 @@
+import type { PlanField } from '../core/plan.ts'
+import { FIELD_WORDS, RING_WORDS } from './fields.ts'
+
+export const BRIEF_WORDS = {
+  client: 'Client',
+  contact: 'Contact',
+  wishes: 'Wishes',
+  orderedOn: 'Ordered on',
+  promisedOn: 'Promised for',
+  notes: 'Notes',
+} as const
+
+const OTHER_PLACES: Readonly<Record<string, string>> = {
+  number: 'Number',
+  title: 'What it is',
+  family: 'Kind of instrument',
+  archivedOn: 'Put away, or taken out again',
+  deletedAt: 'Deleted, or brought back',
+  demo: 'Part of the demo',
+  plan: 'The whole plan',
+  tolerances: 'Tolerances',
+  stages: 'Order of stages',
+  facts: 'A stage signed off or taken back',
+  name: 'Name of the shop',
+  'units.bodyLength': 'Unit of lengths on the body',
+  'units.domeRadius': 'Unit of dome radii',
+  'units.thickness': 'Unit of thicknesses',
+  origin: 'Where tables are measured from',
+  paperSize: 'Paper size',
+  modelAsTaken: 'The model it was started from',
+  changes: 'Change log',
+  shop: 'The shop’s settings',
+  savedAt: 'Time it was saved',
+  schemaVersion: 'Version',
+  id: 'Mark of the instrument',
+}
+
+/** What a dotted place in the record is called at the bench; a name that is not known comes back as it is written. */
+export function placeName(field: string): string {
+  if (field === '') return 'The whole record'
+  const own = OTHER_PLACES[field]
+  if (own !== undefined) return own
+  if (field.startsWith('brief.')) return (BRIEF_WORDS as Readonly<Record<string, string>>)[field.slice(6)] ?? field
+  if (field.startsWith('stages.')) return 'Order of stages'
+  if (field.startsWith('tolerances.')) return `Tolerance of ${field.slice('tolerances.'.length)}`
+  if (field.startsWith('plan.')) return planPlaceName(field.slice(5)) ?? field
+  const [first = ''] = field.split('.')
+  return OTHER_PLACES[first] === undefined ? field : `${OTHER_PLACES[first]}, ${field}`
+}
+
+function planPlaceName(field: string): string | null {
+  const own = (FIELD_WORDS as Readonly<Record<string, { name: string }>>)[field]
+  if (own !== undefined) return own.name
+  if (field.startsWith('rosette.rings')) {
+    const last = field.slice(field.lastIndexOf('.') + 1)
+    const value = (RING_WORDS as Readonly<Record<string, { name: string }>>)[last]
+    return value === undefined ? FIELD_WORDS['rosette.rings' satisfies PlanField].name : `Ring: ${value.name}`
+  }
+  if (field.startsWith('outline.pieces')) return FIELD_WORDS['outline.pieces'].name
+  return null
+}

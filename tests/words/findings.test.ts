@@ -1,0 +1,91 @@
+import { describe, expect, it } from 'vitest'
+import { FINDING_CODES, type Finding, type FindingCode } from '../../src/core/findings.ts'
+import { STARTING_UNITS } from '../../src/core/quantity.ts'
+import { figureText } from '../../src/format/figure.ts'
+import { formatQuantity } from '../../src/format/formatQuantity.ts'
+import { FIELD_WORDS } from '../../src/words/fields.ts'
+import { findingSentence } from '../../src/words/findings.ts'
+import type { Say } from '../../src/words/findings/findingWords.ts'
+
+const say: Say = (value, quantity) => figureText(formatQuantity(value, quantity, STARTING_UNITS))
+
+/** Values as the list of codes promises them, and a field each finding leads to. */
+const SAMPLES: Record<FindingCode, Pick<Finding, 'fields' | 'values'>> = {
+  outlineTooManyOpen: { fields: ['outline.pieces'], values: { open: 5 } },
+  outlineDoesNotClose: { fields: ['outline.pieces', 'outline.lengthMm'], values: { alongMm: 1.25, acrossMm: -3.5 } },
+  outlineHasCorner: { fields: ['outline.pieces'], values: { cornerRad: 0.05 } },
+  outlineCrossesItself: { fields: ['outline.pieces', 'outline.lengthMm'], values: {} },
+  keyWidthsNeedLength: { fields: ['outline.lengthMm'], values: {} },
+  keyWidthsOutOfOrder: { fields: ['outline.keyWidths.waistAtMm'], values: {} },
+  keyWidthsNotFair: { fields: ['outline.keyWidths.waistMm'], values: { missMm: 4.2, which: 1 } },
+  keyWidthNotWidest: {
+    fields: ['outline.keyWidths.lowerBoutAtMm'],
+    values: { which: 0, foundMm: 401.2, foundAtMm: 142.4, wantedMm: 400 },
+  },
+  sidesTooTightToBend: {
+    fields: ['rim.sideThicknessMm'],
+    values: { radiusMm: 28, atMm: 420, thicknessMm: 2.2, times: 12.7, bendableMm: 1.87 },
+  },
+  sidesTightToBend: {
+    fields: ['rim.sideThicknessMm'],
+    values: { radiusMm: 45, atMm: 420, thicknessMm: 2.2, times: 20.5, easyMm: 1.8 },
+  },
+  topTooTight: { fields: ['top.radiusMm'], values: { radiusMm: 500, reachMm: 300 } },
+  backTooTight: { fields: ['back.radiusMm'], values: { radiusMm: 500, reachMm: 300 } },
+  flatAboveDome: { fields: ['top.flatSlopeDeg'], values: { byMm: 0.4 } },
+  flatOutsideBody: { fields: ['top.flatFromMm'], values: { fromMm: 600, lengthMm: 496 } },
+  plateRiseTooGreat: { fields: ['top.riseAtSaddleMm'], values: { reachMm: 220, halfWidthMm: 180 } },
+  sideTooShallow: { fields: ['rim.depthAtNeckMm'], values: { depthMm: 9, atMm: 700 } },
+  blockWiderThanBody: { fields: ['blocks.neck.widthMm'], values: { end: 1 } },
+  holeOffBody: { fields: ['soundhole.centreMm'], values: { clearMm: -2 } },
+  holeRingTooClose: { fields: ['soundhole.radiusMm'], values: { clearMm: 1.5 } },
+  ringInsideOut: { fields: ['rosette.rings'], values: { ring: 2 } },
+  ringsOverlap: { fields: ['rosette.rings'], values: { ring: 1, other: 2, byMm: 0.5 } },
+  ringGapShows: { fields: ['board.overBodyMm'], values: { ring: 1, gapMm: 40, hiddenMm: 32, marginMm: 3 } },
+  ringCutterTooWide: { fields: ['rosette.cutterMm'], values: { ring: 3, widthMm: 1.2, cutterMm: 3.17 } },
+  ringPassesDoNotAdvance: { fields: ['rosette.passOverlapMm'], values: { ring: 1 } },
+  channelTooDeep: { fields: ['rosette.inlayMm'], values: { depthMm: 2.6, plateMm: 2.8 } },
+  ringProudOfInlay: { fields: ['rosette.standsProudMm'], values: {} },
+  soundholeCutterTooWide: { fields: ['soundhole.cutterMm'], values: { radiusMm: 5, cutterMm: 6 } },
+}
+
+describe.each(FINDING_CODES)('%s', (code) => {
+  const finding: Finding = { code, weight: 'cannot', ...SAMPLES[code] }
+  const text = findingSentence(finding, say)
+  const whole = `${text.title} ${text.sentence} ${text.mend}`
+
+  it('says what does not fit and what to do, naming a field', () => {
+    expect(text.title).toMatch(/^[A-Z].*[^.]$/)
+    expect(text.sentence).toMatch(/^[A-Z\d].*\.$/)
+    expect(text.mend).toMatch(/^[A-Z].*\.$/)
+    const names = finding.fields.map((field) => FIELD_WORDS[field].name.toLowerCase())
+    expect(names.filter((name) => text.mend.toLowerCase().includes(name))).not.toEqual([])
+    expect(whole).not.toMatch(/!|undefined|null|NaN|Infinity/)
+  })
+
+  it('quotes every length it is given', () => {
+    const bare = findingSentence(finding, (value, quantity) => `<${value} ${quantity}>`)
+    const said = `${bare.title} ${bare.sentence} ${bare.mend}`
+    for (const [name, value] of Object.entries(finding.values).filter(([key]) => key.endsWith('Mm')))
+      expect(`${name}: ${said}`).toContain(`<${Math.abs(value)} `)
+  })
+
+  it('stays a sentence when a value is missing or no number', () => {
+    const broken = Object.fromEntries(Object.keys(finding.values).map((key) => [key, Number.NaN]))
+    for (const values of [broken, {}]) {
+      const { title, sentence, mend } = findingSentence({ ...finding, values }, say)
+      expect(`${title} ${sentence} ${mend}`).not.toMatch(/NaN|undefined|null|Infinity| {2}/)
+    }
+  })
+})
+
+it('quotes the flat that stands above the dome to the hundredth', () => {
+  const finding: Finding = { code: 'flatAboveDome', weight: 'cannot', ...SAMPLES.flatAboveDome }
+  expect(findingSentence(finding, say).sentence).toContain('0.4 mm')
+})
+
+it('tells a hole over the edge from one that is only near it', () => {
+  const off: Finding = { code: 'holeOffBody', weight: 'cannot', ...SAMPLES.holeOffBody }
+  expect(findingSentence(off, say).sentence).toContain('over the edge by 2.0 mm')
+  expect(findingSentence({ ...off, values: { clearMm: 3 } }, say).sentence).toContain('Only 3.0 mm')
+})

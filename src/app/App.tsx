@@ -1,0 +1,83 @@
+import { type ComponentType, lazy, Suspense } from 'react'
+import { Link, matchRoute, Router, useLocation, useRouter } from 'wouter'
+import { useHashLocation } from 'wouter/use-hash-location'
+import { OVERVIEW_WORDS } from '../words/instrument.ts'
+import { loadEngine } from './engine.ts'
+import { saveEverything } from './faults.ts'
+import { findRoute, type RouteRow } from './routes.ts'
+import { ShopSheet } from './ShopSheet.tsx'
+
+const ListView = lazy(async () => ({ default: (await import('../views/ListView.tsx')).ListView }))
+const ShopView = lazy(async () => ({ default: (await import('../views/ShopView.tsx')).ShopView }))
+const OverviewView = lazy(async () => ({ default: (await import('../views/OverviewView.tsx')).OverviewView }))
+const BriefView = lazy(async () => ({ default: (await import('../views/BriefView.tsx')).BriefView }))
+const StagesView = lazy(async () => ({ default: (await import('../views/StagesView.tsx')).StagesView }))
+const PaperView = lazy(async () => ({ default: (await import('../views/PaperView.tsx')).PaperView }))
+const QuestionView = lazy(async () => ({ default: (await import('../views/sheets/SheetView.tsx')).SheetView }))
+
+const InstrumentSheet = lazy(async () => {
+  const [{ InstrumentSheet: Sheet }] = await Promise.all([import('./InstrumentSheet.tsx'), loadEngine()])
+  return { default: Sheet }
+})
+
+type InstrumentViewProps = { readonly id: string }
+const OF_INSTRUMENT: Readonly<Partial<Record<RouteRow['view'], ComponentType<InstrumentViewProps>>>> = {
+  overview: OverviewView,
+  brief: BriefView,
+  stages: StagesView,
+  paper: PaperView,
+}
+
+/** The places of the app, by what stands behind the hash: so that the folder works from anywhere and without a net. */
+export function App() {
+  return (
+    // The router takes the hook it is to use as a value.
+    // oxlint-disable-next-line react/hooks
+    <Router hook={useHashLocation}>
+      <Place />
+    </Router>
+  )
+}
+
+function Place() {
+  const [location] = useLocation()
+  const { parser } = useRouter()
+  const found = findRoute((path) => {
+    const [isMatch, params] = matchRoute(parser, path, location)
+    return isMatch ? params : null
+  })
+  if (found === null) {
+    return (
+      <main className="fault">
+        <h1>{OVERVIEW_WORDS.notFound}</h1>
+        <Link className="button" href="/">
+          {OVERVIEW_WORDS.toBench}
+        </Link>
+      </main>
+    )
+  }
+  const { row, id } = found
+  if (row.view === 'list' || row.view === 'shop') {
+    return (
+      <ShopSheet row={row}>
+        <Suspense fallback={null}>
+          {row.view === 'list' ? <ListView /> : <ShopView saveEverything={saveEverything} />}
+        </Suspense>
+      </ShopSheet>
+    )
+  }
+  const View = OF_INSTRUMENT[row.view]
+  return (
+    <Suspense fallback={<p className="fault second">{OVERVIEW_WORDS.opening}</p>}>
+      <InstrumentSheet row={row} id={id} key={id}>
+        <Suspense fallback={null}>
+          {row.sheet !== undefined ? (
+            <QuestionView id={id} sheet={row.sheet} />
+          ) : (
+            View !== undefined && <View id={id} />
+          )}
+        </Suspense>
+      </InstrumentSheet>
+    </Suspense>
+  )
+}

@@ -1,0 +1,41 @@
+import { type ReactNode, useEffect, useRef } from 'react'
+import { FaultBanner } from './Fault.tsx'
+
+interface Props {
+  /** What the window is called while this sheet is in it. */
+  readonly windowTitle: string
+  /** A new place: reading starts at its top. */
+  readonly place: string
+  readonly banner?: ReactNode
+  readonly foot: ReactNode
+  readonly children: ReactNode
+}
+
+/** A sheet on the screen: its frame, the work in it, the register and the title block at its foot. */
+export function SheetFrame({ windowTitle, place, banner, foot, children }: Props) {
+  const work = useRef<HTMLElement>(null)
+  const shown = useRef(place)
+  useEffect(() => {
+    document.title = windowTitle
+  }, [windowTitle])
+  useEffect(() => {
+    if (shown.current === place) return
+    shown.current = place
+    work.current?.scrollTo?.({ top: 0 })
+    work.current?.focus({ preventScroll: true })
+  }, [place])
+  return (
+    <div className="sheet">
+      <div className="sheet-frame">
+        <div>
+          <FaultBanner />
+          {banner}
+        </div>
+        <main className="sheet-work" ref={work} tabIndex={-1} key={place}>
+          {children}
+        </main>
+        <footer className="sheet-foot">{foot}</footer>
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,88 @@
+/** Every place of the app, as data: the shell shows them, the walks visit them, and fail if one was left out. */
+export interface RouteRow {
+  /** Behind the hash; `:id` is an instrument. */
+  readonly path: string
+  readonly view: 'list' | 'shop' | 'overview' | 'brief' | 'sheet' | 'stages' | 'paper'
+  /** The question sheet, where the view is one of several. */
+  readonly sheet?: 'outline' | 'sides' | 'domes' | 'blocks' | 'rosette' | 'numbers'
+  /** As the register at the foot calls it. */
+  readonly name: string
+  /** The question of the bench it answers. */
+  readonly title: string
+  /** From where the instrument is seen on it. */
+  readonly seenFrom: string
+}
+
+export const ROUTES = [
+  { path: '/', view: 'list', name: 'Bench', title: 'What is on the bench?', seenFrom: '' },
+  { path: '/shop', view: 'shop', name: 'Shop', title: 'How does this shop measure?', seenFrom: '' },
+  { path: '/i/:id', view: 'overview', name: 'Next', title: 'What is next?', seenFrom: 'outside, top up' },
+  { path: '/i/:id/brief', view: 'brief', name: 'Brief', title: 'Who is it for?', seenFrom: '' },
+  {
+    path: '/i/:id/outline',
+    view: 'sheet',
+    sheet: 'outline',
+    name: 'Outline',
+    title: 'What shape is the body?',
+    seenFrom: 'outside, top up',
+  },
+  {
+    path: '/i/:id/sides',
+    view: 'sheet',
+    sheet: 'sides',
+    name: 'Sides',
+    title: 'How deep is the side here?',
+    seenFrom: 'the bass side',
+  },
+  {
+    path: '/i/:id/domes',
+    view: 'sheet',
+    sheet: 'domes',
+    name: 'Domes',
+    title: 'How much dish do back and top have?',
+    seenFrom: 'sections',
+  },
+  {
+    path: '/i/:id/blocks',
+    view: 'sheet',
+    sheet: 'blocks',
+    name: 'Blocks',
+    title: 'What curve goes on the blocks?',
+    seenFrom: 'outside, top up',
+  },
+  {
+    path: '/i/:id/rosette',
+    view: 'sheet',
+    sheet: 'rosette',
+    name: 'Rosette',
+    title: 'Where do I cut for the rosette?',
+    seenFrom: 'outside, top up',
+  },
+  {
+    path: '/i/:id/numbers',
+    view: 'sheet',
+    sheet: 'numbers',
+    name: 'Numbers',
+    title: 'What are all the numbers?',
+    seenFrom: '',
+  },
+  { path: '/i/:id/stages', view: 'stages', name: 'Stages', title: 'What has been done?', seenFrom: '' },
+  { path: '/i/:id/paper', view: 'paper', name: 'Print', title: 'What goes on paper?', seenFrom: '' },
+] as const satisfies readonly RouteRow[]
+
+/** The rows that lie under one instrument, in the order of the register. */
+export const INSTRUMENT_ROUTES: readonly RouteRow[] = ROUTES.filter((row) => row.path.startsWith('/i/:id'))
+
+/** The address of a row for one instrument. */
+export const addressOf = (row: RouteRow, id: string): string => row.path.replace(':id', id)
+
+/** The row an address stands for, and the instrument in it; `match` gives the parameters of a pattern, or null. */
+export function findRoute(
+  match: (path: string) => { readonly id?: string } | null,
+): { readonly row: RouteRow; readonly id: string } | null {
+  for (const row of ROUTES) {
+    const params = match(row.path)
+    if (params !== null) return { row, id: params.id ?? '' }
+  }
+  return null
+}

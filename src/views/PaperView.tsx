@@ -1,0 +1,33 @@
+import { useState } from 'react'
+import { printPage } from '../device/printPage.ts'
+import { todayHere } from '../device/today.ts'
+import { stagesDone } from '../record/facts.ts'
+import { inOrder } from '../record/order.ts'
+import { revisionCode } from '../record/revision.ts'
+import { takeAskedStage } from './paperChoice.ts'
+import { StageSheetView } from './StageSheetView.tsx'
+import { useCommission, useShop } from './workshop.ts'
+
+/** The stage sheet of the instrument in hand. */
+export function PaperView() {
+  const doc = useCommission((state) => state.record?.doc ?? null)
+  const computed = useCommission((state) => state.computed)
+  const facts = useCommission((state) => state.facts)
+  const shop = useShop((state) => state.shop)
+  const [asked] = useState(takeAskedStage)
+  if (doc === null || computed === null) return null
+  const stages = inOrder(doc.stages).map(([id, { key }]) => ({ id, key }))
+  return (
+    <StageSheetView
+      doc={doc}
+      computed={computed}
+      shop={shop}
+      revisionCode={revisionCode(doc)}
+      dateIso={todayHere()}
+      stages={stages}
+      doneStages={new Set(stagesDone(facts).keys())}
+      onPrint={printPage}
+      {...(asked !== null && doc.stages[asked] !== undefined ? { firstChosen: [asked] } : {})}
+    />
+  )
+}

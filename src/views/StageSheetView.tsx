@@ -1,0 +1,146 @@
+import { useDeferredValue, useId, useMemo, useState } from 'react'
+import type { Computed } from '../core/compute.ts'
+import { PAPER_SIZES, type PaperSize } from '../papers/page.ts'
+import { stageDrawing } from '../papers/stageDrawing.ts'
+import { layStageSheet } from '../papers/stageSheet.ts'
+import type { SheetWords } from '../papers/stageSheetOrder.ts'
+import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
+import { STAGE_DRAWINGS, type StageDrawing, type StageKey } from '../record/patterns/stages.ts'
+import type { Drawing } from '../drawing/drawing.ts'
+import { PaperPages } from '../ui/PaperPages.tsx'
+import { CAUTION_WORDS } from '../words/cautions.ts'
+import { DRAWING_FRAME_WORDS, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
+import { NUMBER_WORDS } from '../words/numbers.ts'
+import { PAPER_WORDS } from '../words/paper.ts'
+import { STAGE_SHEET_VIEW_WORDS } from '../words/stageSheetView.ts'
+import { STAGE_WORDS } from '../words/stages.ts'
+import './stageSheet.css'
+
+export interface StageSheetViewProps {
+  readonly doc: CommissionDoc
+  readonly computed: Computed
+  readonly shop: ShopDoc
+  readonly revisionCode: string
+  /** Today, ISO: what the sheet is dated. */
+  readonly dateIso: string
+  /** The instrument's stages in building order. */
+  readonly stages: readonly { readonly id: string; readonly key: StageKey }[]
+  readonly doneStages: ReadonlySet<string>
+  /** Opens the browser's print dialog. */
+  readonly onPrint: () => void
+  /** The stages ticked at first; all where it is not said. */
+  readonly firstChosen?: readonly string[]
+}
+
+const words = STAGE_SHEET_VIEW_WORDS
+const SHEET_WORDS: SheetWords = {
+  stages: STAGE_WORDS,
+  cautions: CAUTION_WORDS,
+  numbers: NUMBER_WORDS,
+  paper: PAPER_WORDS,
+  drawing: { seenFrom: SEEN_FROM_WORDS, shapes: SHAPE_WORDS, heights: DRAWING_FRAME_WORDS.heights },
+}
+
+/** Which stages go on paper, on which paper, and the pages as they will come out. */
+export function StageSheetView(props: StageSheetViewProps) {
+  const { doc, computed, shop, revisionCode, dateIso, stages, doneStages, onPrint, firstChosen } = props
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(() => new Set(firstChosen ?? stages.map(({ id }) => id)))
+  const [paperSize, setPaperSize] = useState<PaperSize>(shop.paperSize)
+  const { plates } = doc.plan
+  const drawings = useMemo(
+    () => new Map<StageDrawing, Drawing>(STAGE_DRAWINGS.map((name) => [name, stageDrawing(computed, plates, name)])),
+    [computed, plates],
+  )
+  // A page takes longer to lay than a tick to set: the tick is painted first.
+  const printed = useDeferredValue(chosen)
+  const pages = useMemo(
+    () =>
+      layStageSheet({
+        doc,
+        computed,
+        shop,
+        stages: stages.flatMap(({ id, key }, i) =>
+          printed.has(id) ? [{ id, key, place: i + 1, done: doneStages.has(id) }] : [],
+        ),
+        stagesTotal: stages.length,
+        paperSize,
+        revisionCode,
+        dateIso,
+        drawingOf: (name) => drawings.get(name) ?? null,
+        words: SHEET_WORDS,
+      }),
+    [doc, computed, shop, stages, printed, doneStages, paperSize, revisionCode, dateIso, drawings],
+  )
+  const chosenCount = stages.filter(({ id }) => chosen.has(id)).length
+  const toggle = (id: string): void => {
+    const next = new Set(chosen)
+    if (!next.delete(id)) next.add(id)
+    setChosen(next)
+  }
+  const choose = (ids: readonly string[]) => () => setChosen(new Set(ids))
+  const allIds = stages.map(({ id }) => id)
+
+  return (
+    <div className="stage-sheet">
+      <section className="stage-sheet-choice" aria-label={words.stages}>
+        <header className="stage-sheet-head">
+          <h1>{words.title}</h1>
+          <p className="second">{words.lead}</p>
+        </header>
+        <PaperChoice value={paperSize} onChoose={setPaperSize} />
+        <div className="commands">
+          <button className="button button-next" type="button" disabled={pages.length === 0} onClick={onPrint}>
+            {words.print}
+          </button>
+          <output>{words.count(chosenCount, pages.length)}</output>
+        </div>
+        <p className="second small">{words.printHint}</p>
+        <div className="commands">
+          <button className="button" type="button" onClick={choose(allIds)}>
+            {words.all}
+          </button>
+          <button className="button" type="button" onClick={choose(allIds.filter((id) => !doneStages.has(id)))}>
+            {words.notDone}
+          </button>
+          <button className="button" type="button" onClick={choose([])}>
+            {words.none}
+          </button>
+        </div>
+        <ol className="stage-sheet-list">
+          {stages.map(({ id, key }, i) => (
+            <li key={id}>
+              <label className="stage-sheet-tick">
+                <input type="checkbox" checked={chosen.has(id)} onChange={() => toggle(id)} />
+                <span className="stage-sheet-place">{i + 1}</span>
+                <span>{STAGE_WORDS[key].title}</span>
+                {doneStages.has(id) && <span className="second small">{words.done}</span>}
+              </label>
+            </li>
+          ))}
+        </ol>
+      </section>
+      <section className="stage-sheet-preview" aria-label={words.pages}>
+        {pages.length === 0 ? (
+          <p className="stage-sheet-empty">{words.empty}</p>
+        ) : (
+          <PaperPages pages={pages} label={(page) => words.page(page.number, page.count)} />
+        )}
+      </section>
+    </div>
+  )
+}
+
+function PaperChoice({ value, onChoose }: { readonly value: PaperSize; readonly onChoose: (size: PaperSize) => void }) {
+  const name = useId()
+  return (
+    <fieldset className="stage-sheet-paper">
+      <legend>{words.paper}</legend>
+      {(Object.keys(PAPER_SIZES) as PaperSize[]).map((size) => (
+        <label className="stage-sheet-tick" key={size}>
+          <input type="radio" name={name} checked={size === value} onChange={() => onChoose(size)} />
+          <span>{words.sizes[size]}</span>
+        </label>
+      ))}
+    </fieldset>
+  )
+}

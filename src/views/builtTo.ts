@@ -1,0 +1,13 @@
+import { type NumberKey, type Numbers, readNumbers } from '../core/numbers.ts'
+import type { BuiltTo } from '../record/facts.ts'
+import { STAGES, type StageKey } from '../record/patterns/stages.ts'
+
+/** The numbers a stage is built to, as they stand now: what its sign-off keeps. Rows are counted from 0: 'rim[3].depthMm'. */
+export function numbersBuiltTo(stage: StageKey, numbers: Numbers): BuiltTo {
+  const kept: BuiltTo = {}
+  for (const key of STAGES[stage].numbers)
+    for (const [row, value] of readNumbers(numbers, key).entries()) kept[rowKey(key, row)] = value
+  return kept
+}
+
+const rowKey = (key: NumberKey, row: number): string => key.replace('[]', `[${row}]`)

@@ -1,0 +1,50 @@
+import type { Finding } from '../../core/findings.ts'
+import type { PlanField } from '../../core/plan.ts'
+import { figureText } from '../../format/figure.ts'
+import { formatQuantity } from '../../format/formatQuantity.ts'
+import { OVERVIEW_WORDS } from '../../words/instrument.ts'
+import { FIELD_WORDS } from '../../words/fields.ts'
+import { findingSentence, WEIGHT_WORDS } from '../../words/findings.ts'
+import { useShop } from '../workshop.ts'
+
+interface Props {
+  readonly findings: readonly Finding[]
+  readonly onGo: (field: PlanField) => void
+}
+
+/** All that does not fit on this instrument, with a way to the first field that mends it. */
+export function OverviewFindings({ findings, onGo }: Props) {
+  const units = useShop((state) => state.shop.units)
+  return (
+    <section aria-labelledby="overview-findings">
+      <h2 id="overview-findings">{OVERVIEW_WORDS.findings}</h2>
+      {findings.length === 0 && <p className="second">{OVERVIEW_WORDS.noFindings}</p>}
+      <ul className="overview-findings">
+        {findings.map((finding, i) => {
+          const { title, sentence } = findingSentence(finding, (value, quantity) =>
+            figureText(formatQuantity(value, quantity, units)),
+          )
+          const [field] = finding.fields
+          return (
+            <li key={`${finding.code} ${i}`} data-weight={finding.weight}>
+              <svg className="overview-mark" viewBox="0 0 24 24" aria-hidden="true">
+                {finding.weight === 'cannot' ? <path d="M4 4 20 20 M20 4 4 20" /> : <path d="M12 3 22 21 H2 Z" />}
+              </svg>
+              <div>
+                <h3>
+                  {WEIGHT_WORDS[finding.weight]}: {title}
+                </h3>
+                <p>{sentence}</p>
+                {field !== undefined && (
+                  <button className="button button-plain" type="button" onClick={() => onGo(field)}>
+                    {OVERVIEW_WORDS.goTo} {FIELD_WORDS[field].name}
+                  </button>
+                )}
+              </div>
+            </li>
+          )
+        })}
+      </ul>
+    </section>
+  )
+}

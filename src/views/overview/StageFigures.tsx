@@ -1,0 +1,91 @@
+import { Link } from 'wouter'
+import { aboutNumber } from '../../core/catalogue.ts'
+import type { Computed } from '../../core/compute.ts'
+import { type NumberKey, readNumbers } from '../../core/numbers.ts'
+import { figureText } from '../../format/figure.ts'
+import { formatQuantity } from '../../format/formatQuantity.ts'
+import { formatTolerance } from '../../format/formatTolerance.ts'
+import { effectiveTolerance } from '../../papers/effectiveTolerance.ts'
+import type { CommissionDoc } from '../../record/commission.ts'
+import { getsBox, STAGES, type StageKey } from '../../record/patterns/stages.ts'
+import { FigureText } from '../../ui/FigureText.tsx'
+import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { ESTIMATE_MARK, FIGURE_WORDS, SHEET_WORDS, type Sheet } from '../../words/sheets.ts'
+import { useCommission, useShop } from '../workshop.ts'
+
+interface Props {
+  readonly stage: StageKey
+  readonly doc: CommissionDoc
+  readonly computed: Computed
+}
+
+/** The two or three numbers a stage turns on: the first as large as an arm is long; a table of many rows is a way to its sheet. */
+export function StageFigures({ stage, doc, computed }: Props) {
+  const units = useShop((state) => state.shop.units)
+  const shopTolerances = useShop((state) => state.shop.tolerances)
+  const id = useCommission((state) => state.id) ?? ''
+  const keys = STAGES[stage].numbers
+  const pattern = STAGES[stage]
+  // What will be measured comes before what is only looked up.
+  const single = keys
+    .filter((key) => !key.includes('[]'))
+    .toSorted((a, b) => Number(getsBox(pattern, b)) - Number(getsBox(pattern, a)))
+    .slice(0, 3)
+  const tableSheets = [...new Set(keys.filter((key) => key.includes('[]')).map(sheetOfNumber))]
+  if (keys.length === 0) return null
+  return (
+    <>
+      <dl className="stage-figures">
+        {single.map((key) => {
+          const { quantity, standing } = aboutNumber(key)
+          const tolerance = effectiveTolerance(key, doc.tolerances, shopTolerances)
+          const value = readNumbers(computed.numbers, key)[0] ?? 'none'
+          return (
+            <div key={key}>
+              <dt>
+                {NUMBER_WORDS[key].name}
+                {standing === 'estimate' && ` (${ESTIMATE_MARK})`}
+              </dt>
+              <dd>
+                <FigureText figure={formatQuantity(value, quantity, units)} words={FIGURE_WORDS} />
+                {tolerance !== null && (
+                  <span className="stage-tolerance">{`\u00b1\u2009${figureText(formatTolerance(tolerance, quantity, units))}`}</span>
+                )}
+              </dd>
+            </div>
+          )
+        })}
+      </dl>
+      {tableSheets.length > 0 && (
+        <p className="stage-tables">
+          {tableSheets.map((sheet) => (
+            <Link key={sheet} href={`/i/${id}/${sheet}`}>
+              {SHEET_WORDS[sheet].title}
+            </Link>
+          ))}
+        </p>
+      )}
+    </>
+  )
+}
+
+/** The question sheet that answers for a number. */
+function sheetOfNumber(key: NumberKey): Sheet {
+  const [part = ''] = key.split(/[.[]/u)
+  switch (part) {
+    case 'body':
+    case 'pieces':
+      return 'outline'
+    case 'sides':
+    case 'rim':
+    case 'places':
+      return 'sides'
+    case 'top':
+    case 'back':
+      return 'domes'
+    case 'blocks':
+      return 'blocks'
+    default:
+      return 'rosette'
+  }
+}

@@ -1,0 +1,45 @@
+import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
+import type { Figure } from '../../core/figure.ts'
+import { readNumbers } from '../../core/numbers.ts'
+import { formatQuantity } from '../../format/formatQuantity.ts'
+import { FigureText } from '../../ui/FigureText.tsx'
+import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { ESTIMATE_MARK, FIGURE_WORDS } from '../../words/sheets.ts'
+import { useSheetBench } from './sheetBench.ts'
+import { sameNumber, useSheetPointer } from './sheetPointer.ts'
+
+interface Props {
+  readonly number: NumberKey
+  readonly row?: number | null
+  /** A value of a place that has no row of its own. */
+  readonly value?: Figure
+  /** Said in place of the number's own name. */
+  readonly name?: string
+  readonly size: 44 | 72
+}
+
+/** One number as large as an arm is long. Its name opens what it is; the figure lights its dimension. */
+export function BigFigure({ number, row = null, value, name, size }: Props) {
+  const { computed, units } = useSheetBench()
+  const { lit, light, openHelp } = useSheetPointer()
+  const about = CATALOGUE[number]
+  const shown = value ?? readNumbers(computed.numbers, number)[row ?? 0] ?? 'none'
+  const ref = { key: number, row }
+  const isLit = sameNumber(lit, ref)
+  const figure = formatQuantity(shown, about.quantity, units)
+  const title = name ?? NUMBER_WORDS[number].name
+  return (
+    <div className="big-figure" data-size={size}>
+      <button className="number-name" type="button" onClick={() => openHelp(number)}>
+        {title}
+        {about.standing === 'estimate' && ` (${ESTIMATE_MARK})`}
+      </button>
+      <button className="big-figure-value" type="button" aria-pressed={isLit} onClick={() => light(isLit ? null : ref)}>
+        <span className="out-of-sight">{title}: </span>
+        <span data-tight={figure.unit === '°' || figure.unit === '"'}>
+          <FigureText figure={figure} words={FIGURE_WORDS} />
+        </span>
+      </button>
+    </div>
+  )
+}

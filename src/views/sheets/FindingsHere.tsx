@@ -1,0 +1,67 @@
+import { useId } from 'react'
+import type { Finding } from '../../core/findings.ts'
+import type { PlanField } from '../../core/plan.ts'
+import { figureText } from '../../format/figure.ts'
+import { formatQuantity } from '../../format/formatQuantity.ts'
+import { FIELD_WORDS } from '../../words/fields.ts'
+import { findingSentence, WEIGHT_WORDS } from '../../words/findings.ts'
+import { FINDINGS_WORDS } from '../../words/sheets.ts'
+import { useSheetBench } from './sheetBench.ts'
+
+const MOST_WAYS = 3
+
+/** What does not fit about some fields, each with ways to the fields that mend it. */
+export function FindingsHere({ fields }: { readonly fields: readonly PlanField[] }) {
+  const { computed } = useSheetBench()
+  const headingId = useId()
+  const found = computed.findings.filter((finding) => finding.fields.some((field) => fields.includes(field)))
+  if (found.length === 0) return null
+  return (
+    <section className="findings" aria-labelledby={headingId} aria-live="polite">
+      <h2 className="out-of-sight" id={headingId}>
+        {FINDINGS_WORDS.heading}
+      </h2>
+      {[...new Set(found.map(({ code }) => code))].map((code) => (
+        <FindingRow key={code} alike={found.filter((finding) => finding.code === code)} />
+      ))}
+    </section>
+  )
+}
+
+/** Findings of one kind, as of three rings with one cutter, stand together. */
+function FindingRow({ alike }: { readonly alike: readonly Finding[] }) {
+  const titleId = useId()
+  const { units, goToField } = useSheetBench()
+  const texts = alike.map((finding) =>
+    findingSentence(finding, (value, quantity) => figureText(formatQuantity(value, quantity, units))),
+  )
+  const weight = alike.some((finding) => finding.weight === 'cannot') ? 'cannot' : 'care'
+  const fields = [...new Set(alike.flatMap((finding) => finding.fields))].slice(0, MOST_WAYS)
+  return (
+    <article className="finding" data-weight={weight} aria-labelledby={titleId}>
+      <svg className="finding-mark" viewBox="0 0 24 24" aria-hidden="true">
+        {weight === 'cannot' ? <path d="M4 4 20 20 M20 4 4 20" /> : <path d="M12 3 22 21 H2 Z" />}
+      </svg>
+      <div>
+        <h3 id={titleId}>
+          <span className="finding-weight">{WEIGHT_WORDS[weight]}</span>
+          {texts[0]?.title}
+        </h3>
+        {texts.map(({ title, sentence }, i) => (
+          <p key={title}>
+            {i > 0 && <strong>{title}. </strong>}
+            {sentence}
+          </p>
+        ))}
+        <p className="second">{texts[0]?.mend}</p>
+      </div>
+      <div className="finding-ways">
+        {fields.map((field) => (
+          <button className="button" type="button" key={field} onClick={() => goToField(field)}>
+            {FINDINGS_WORDS.goTo} {FIELD_WORDS[field].name}
+          </button>
+        ))}
+      </div>
+    </article>
+  )
+}

@@ -1,0 +1,64 @@
+import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
+import type { Figure } from '../../core/figure.ts'
+import { distanceOfXMm, isPlaceOnCentreline } from '../../core/instrument/placeByX.ts'
+import { readNumbers } from '../../core/numbers.ts'
+import { figureText } from '../../format/figure.ts'
+import { formatQuantity } from '../../format/formatQuantity.ts'
+import { FigureText } from '../../ui/FigureText.tsx'
+import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { ESTIMATE_MARK, FIGURE_WORDS, ORIGIN_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import { useSheetBench } from './sheetBench.ts'
+import { useSheetPointer } from './sheetPointer.ts'
+
+/** Numbers that stand once, a line each: name, value, the same from the maker's origin where it is a place, tolerance. */
+export function NumberList({ keys }: { readonly keys: readonly NumberKey[] }) {
+  const { computed, units, origin, tolerances } = useSheetBench()
+  const { openHelp } = useSheetPointer()
+  const { numbers, geometry } = computed
+  const layout = { origin, lengthMm: geometry.lengthMm, saddleLineMm: numbers.scale.saddleLineMm }
+  const told = (value: Figure, key: NumberKey): Figure | null =>
+    origin !== 'tail' && typeof value === 'number' && isPlaceOnCentreline(key) ? distanceOfXMm(layout, value) : null
+  const toleranceOf = (key: NumberKey): number | null => {
+    const said = tolerances.own[key] !== undefined ? tolerances.own[key] : tolerances.shop[key]
+    return said !== undefined ? said : CATALOGUE[key].tolerance
+  }
+  return (
+    <table className="table number-list">
+      <thead>
+        <tr>
+          <th scope="col">{TABLE_WORDS.name}</th>
+          <th scope="col">{TABLE_WORDS.value}</th>
+          <th scope="col">{TABLE_WORDS.tolerance}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {keys.map((key) => {
+          const { quantity, standing } = CATALOGUE[key]
+          const value = readNumbers(numbers, key)[0] ?? 'none'
+          const fromOrigin = told(value, key)
+          const tolerance = toleranceOf(key)
+          return (
+            <tr key={key}>
+              <th scope="row">
+                <button className="number-name" type="button" onClick={() => openHelp(key)}>
+                  {NUMBER_WORDS[key].name}
+                </button>
+                {standing === 'estimate' && <em> ({ESTIMATE_MARK})</em>}
+              </th>
+              <td>
+                <FigureText figure={formatQuantity(value, quantity, units)} words={FIGURE_WORDS} />
+                {fromOrigin !== null && (
+                  <span className="second small">
+                    {' '}
+                    (<FigureText figure={formatQuantity(fromOrigin, quantity, units)} /> {ORIGIN_WORDS[origin].from})
+                  </span>
+                )}
+              </td>
+              <td>{tolerance === null ? '' : `± ${figureText(formatQuantity(tolerance, quantity, units))}`}</td>
+            </tr>
+          )
+        })}
+      </tbody>
+    </table>
+  )
+}

@@ -1,0 +1,58 @@
+import { BACK_FORMS, OUTLINE_KINDS, type Plan, type PlanField, TOP_FORMS } from '../../core/plan.ts'
+import { FIELDS } from '../../record/fields.ts'
+import { AngleField } from '../../ui/AngleField.tsx'
+import { ChoiceField } from '../../ui/ChoiceField.tsx'
+import { CountField } from '../../ui/CountField.tsx'
+import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
+import { BACK_FORM_WORDS, FIELD_WORDS, OUTLINE_KIND_WORDS, TOP_FORM_WORDS } from '../../words/fields.ts'
+import { useSheetBench } from './sheetBench.ts'
+import { useDocumentField } from './useSheetField.ts'
+
+/** Fields that are one control; what is replaced whole has editors of its own. */
+export type SingleField = Exclude<PlanField, 'outline.pieces' | 'rosette.rings'>
+
+const choices = <Value extends string>(values: readonly Value[], words: Record<Value, string>) =>
+  values.map((value) => ({ value, label: words[value] }))
+
+const CHOICES: Partial<Record<PlanField, readonly { readonly value: string; readonly label: string }[]>> = {
+  'outline.kind': choices(OUTLINE_KINDS, OUTLINE_KIND_WORDS),
+  'back.form': choices(BACK_FORMS, BACK_FORM_WORDS),
+  'top.form': choices(TOP_FORMS, TOP_FORM_WORDS),
+}
+
+interface Props {
+  readonly field: SingleField
+  /** What an open length was solved to. */
+  readonly solvedMm?: number | 'flat' | null
+}
+
+/** The control of one field of the plan, by what its range says it holds. */
+export function PlanFieldControl({ field, solvedMm = null }: Props) {
+  const { plan, units } = useSheetBench()
+  const value = planValue(plan, field)
+  const binding = useDocumentField(`plan.${field}`, value)
+  const label = FIELD_WORDS[field].name
+  const range = FIELDS[field]
+  switch (range.type) {
+    case 'length':
+      return (
+        <LengthField label={label} binding={as<LengthValue>(binding)} range={range} units={units} solvedMm={solvedMm} />
+      )
+    case 'angle':
+      return <AngleField label={label} binding={as<number | null>(binding)} range={range} />
+    case 'count':
+      return <CountField label={label} binding={as<number | null>(binding)} range={range} />
+    case 'choice':
+      return <ChoiceField label={label} binding={as<string>(binding)} choices={CHOICES[field] ?? []} />
+  }
+}
+
+/** The range of a field says which kind of value lies there; the record's schema holds it to that. */
+const as = <Value,>(binding: ReturnType<typeof useDocumentField<unknown>>) =>
+  binding as unknown as ReturnType<typeof useDocumentField<Value>>
+
+function planValue(plan: Plan, field: PlanField): unknown {
+  let value: unknown = plan
+  for (const step of field.split('.')) value = (value as Record<string, unknown>)[step]
+  return value
+}

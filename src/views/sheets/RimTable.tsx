@@ -1,0 +1,82 @@
+import { memo } from 'react'
+import { CATALOGUE } from '../../core/catalogue.ts'
+import { distanceFromOriginMm, type Layout } from '../../core/instrument/placeByX.ts'
+import type { PlaceRow, RimRow } from '../../core/instrument/rim.ts'
+import type { ShopUnits } from '../../core/quantity.ts'
+import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import { CellFigure } from './CellFigure.tsx'
+import { ColumnHead } from './ColumnHead.tsx'
+import { isPlace, type RimColumn, rimKey } from './rimColumns.ts'
+import { TableScroll } from './TableScroll.tsx'
+import type { SheetPointer } from './sheetPointer.ts'
+
+interface Props {
+  readonly rows: readonly (RimRow | PlaceRow)[]
+  readonly kind: 'rim' | 'places'
+  readonly columns: readonly RimColumn[]
+  readonly layout: Layout
+  readonly units: ShopUnits
+  readonly caption: string
+  /** The row in hand. */
+  readonly chosen: number | null
+  readonly onChoose: (row: number) => void
+  readonly openHelp: SheetPointer['openHelp']
+}
+
+/** Stations or named places of the rim, a row each; tapping one takes it in hand. */
+export const RimTable = memo(function RimTable(props: Props) {
+  const { rows, kind, columns, layout, units, caption, chosen, onChoose, openHelp } = props
+  const from = ORIGIN_WORDS[layout.origin].from
+  const centreline: Layout = { ...layout, along: 'centreline' }
+  const outerFace: Layout = { ...layout, along: 'outerFace' }
+  const figure = (value: number, column: RimColumn | 'alongOuterMm') => (
+    <CellFigure value={value} quantity={CATALOGUE[`rim[].${column}`].quantity} units={units} />
+  )
+  return (
+    <TableScroll caption={caption}>
+      <table className="table rim-table">
+        <caption className="out-of-sight">{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{TABLE_WORDS.place}</th>
+            <ColumnHead heading={`${ALONG_WORDS.outerFace}, ${from}`} quantity="bodyLength" units={units} />
+            <ColumnHead heading={`${ALONG_WORDS.centreline}, ${from}`} quantity="bodyLength" units={units} />
+            {columns.map((column) => {
+              const key = rimKey(kind, column)
+              const { quantity } = CATALOGUE[key]
+              const about = { key, openHelp }
+              return (
+                <ColumnHead
+                  key={column}
+                  heading={NUMBER_WORDS[key].name}
+                  quantity={quantity}
+                  units={units}
+                  about={about}
+                />
+              )
+            })}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map((row, i) => (
+            <tr key={isPlace(row) ? row.place : i} data-chosen={i === chosen} onClick={() => onChoose(i)}>
+              <th scope="row">
+                <button className="row-choice" type="button" aria-pressed={i === chosen} onClick={() => onChoose(i)}>
+                  {isPlace(row) ? PLACE_WORDS[row.place] : i}
+                </button>
+              </th>
+              <td data-figures>{figure(distanceFromOriginMm(outerFace, row.alongOuterMm), 'alongOuterMm')}</td>
+              <td data-figures>{figure(distanceFromOriginMm(centreline, row.alongOuterMm), 'alongOuterMm')}</td>
+              {columns.map((column) => (
+                <td key={column} data-figures>
+                  {figure(row[column], column)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </TableScroll>
+  )
+})

@@ -1,0 +1,62 @@
+import { useMemo } from 'react'
+import { rosetteDrawing } from '../../drawing/rosetteDrawing.ts'
+import { ROSETTE_WORDS } from '../../words/sheets.ts'
+import { BigFigure } from './BigFigure.tsx'
+import { PlanFields } from './PlanFields.tsx'
+import { QuestionSheet } from './QuestionSheet.tsx'
+import { RingEditor } from './RingEditor.tsx'
+import { RingTable } from './RingTable.tsx'
+import { LeadingDrawing } from './SheetDrawing.tsx'
+import { useSheetBench } from './sheetBench.ts'
+
+/** Where do I cut for the rosette? */
+export function RosetteSheet() {
+  const { computed } = useSheetBench()
+  const drawing = useMemo(() => rosetteDrawing(computed), [computed])
+  const hasRings = computed.numbers.rosette.rings.length > 0
+  return (
+    <QuestionSheet
+      sheet="rosette"
+      main={
+        <>
+          <div className="big-figures">
+            <BigFigure number="soundhole.cutterCircleMm" size={72} />
+            {hasRings && <BigFigure number="rosette.channelDepthMm" size={72} />}
+            <BigFigure number="soundhole.centreToBoardEndMm" size={44} />
+          </div>
+          <LeadingDrawing drawing={drawing} mostHeightPx={460} />
+          {hasRings && <RingTable />}
+        </>
+      }
+      margin={
+        <>
+          <PlanFields
+            heading={ROSETTE_WORDS.hole}
+            fields={['soundhole.centreMm', 'soundhole.radiusMm', 'soundhole.cutterMm']}
+          />
+          <RingEditor />
+          <PlanFields
+            heading={ROSETTE_WORDS.channels}
+            fields={[
+              'rosette.inlayMm',
+              'rosette.standsProudMm',
+              'rosette.cutterMm',
+              'rosette.passOverlapMm',
+              'rosette.gapMarginMm',
+            ]}
+          />
+          <PlanFields
+            heading={ROSETTE_WORDS.board}
+            fields={[
+              'board.overBodyMm',
+              'board.widthAtJointMm',
+              'board.widthAtEndMm',
+              'scale.lengthMm',
+              'scale.jointFret',
+            ]}
+          />
+        </>
+      }
+    />
+  )
+}

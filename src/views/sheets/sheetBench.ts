@@ -1,0 +1,40 @@
+import { createContext, useContext } from 'react'
+import type { NumberKey } from '../../core/catalogue.ts'
+import type { Computed } from '../../core/compute.ts'
+import type { Origin } from '../../core/instrument/placeByX.ts'
+import type { Plan, PlanField } from '../../core/plan.ts'
+import type { ShopUnits } from '../../core/quantity.ts'
+import type { CommissionRecord } from '../../record/commission.ts'
+import type { Recipe } from '../../record/edit.ts'
+
+export type Tolerances = Readonly<Partial<Record<NumberKey, number | null | undefined>>>
+
+/** Everything a question sheet knows of the instrument on it, and the few things it may ask for. */
+export interface SheetBench {
+  readonly id: string
+  /** Begins the name of files saved from the sheet. */
+  readonly number: string
+  readonly plan: Plan
+  readonly computed: Computed
+  readonly units: ShopUnits
+  readonly origin: Origin
+  readonly tolerances: { readonly own: Tolerances; readonly shop: Tolerances }
+  readonly readOnly: boolean
+  readonly newId: () => string
+  /** Runs a named change; all that carry one gesture are undone together. */
+  readonly edit: (recipe: Recipe<CommissionRecord>, gesture: string) => void
+  readonly chooseOrigin: (origin: Origin) => void
+  readonly draftOf: (name: string) => string | null
+  readonly keepDraft: (name: string, text: string) => void
+  readonly dropDraft: (name: string) => void
+  /** Takes the maker to a field, on this sheet or another. */
+  readonly goToField: (field: PlanField) => void
+}
+
+export const SheetBenchContext = createContext<SheetBench | null>(null)
+
+export function useSheetBench(): SheetBench {
+  const bench = useContext(SheetBenchContext)
+  if (bench === null) throw new Error('A part of a question sheet stands outside of one.')
+  return bench
+}

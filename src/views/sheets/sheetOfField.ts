@@ -1,0 +1,25 @@
+import { PLAN_FIELDS, type PlanField } from '../../core/plan.ts'
+import type { Sheet } from '../../words/sheets.ts'
+
+/** The sheet on which a field can be changed. */
+export function sheetOfField(field: PlanField): Sheet {
+  const [part] = field.split('.')
+  switch (part) {
+    case 'outline':
+      return 'outline'
+    case 'rim':
+    case 'plates':
+      return 'sides'
+    case 'back':
+    case 'top':
+      return 'domes'
+    case 'blocks':
+      return 'blocks'
+    default:
+      return 'rosette'
+  }
+}
+
+/** The fields of one sheet. Findings about any of them stand on it. */
+export const fieldsOfSheet = (sheet: Sheet): readonly PlanField[] =>
+  PLAN_FIELDS.filter((field) => sheetOfField(field) === sheet)

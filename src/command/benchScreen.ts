@@ -1,0 +1,122 @@
+import type { Browser, Locator, Page } from 'playwright-core'
+import type { BenchFigure } from './bench.ts'
+
+const THROTTLE = 4
+const MOST_MS_TO_PAINT = 100
+const MOST_MS_TO_SETTLE = 200
+const KEYS = 24
+
+/** Where keys are pressed, what is typed, and on which commission of the demo. */
+interface Place {
+  readonly what: string
+  readonly number: string
+  readonly sheet: string
+  readonly field: (page: Page) => Locator
+  readonly keys: readonly string[]
+}
+
+const PLACES: readonly Place[] = [
+  {
+    what: 'a character in the rim depth',
+    number: '26-07',
+    sheet: 'Sides',
+    field: (page) => page.getByRole('textbox', { name: 'Rim depth at the tail' }),
+    keys: ['1', 'Backspace'],
+  },
+  {
+    what: 'a character in a key width',
+    number: '26-10',
+    sheet: 'Outline',
+    field: (page) => page.getByRole('textbox', { name: /waist/i }).first(),
+    keys: ['1', 'Backspace'],
+  },
+  {
+    what: 'a step of the heights',
+    number: '26-07',
+    sheet: 'Sides',
+    field: (page) => page.getByRole('slider').first(),
+    keys: ['ArrowRight', 'ArrowRight', 'ArrowLeft', 'ArrowLeft'],
+  },
+]
+
+/** What the built pages take to answer a key on a machine a quarter as fast: to the next paint, and until nothing moves any more. */
+export async function measureScreen(browser: Browser, address: string): Promise<BenchFigure[]> {
+  const page = await browser.newPage({ viewport: { width: 1180, height: 820 } })
+  await page.goto(address)
+  await page.getByRole('button', { name: 'Lay out the demo' }).click()
+  const session = await page.context().newCDPSession(page)
+  const figures: BenchFigure[] = []
+  for (const place of PLACES) {
+    await page.goto(`${address}#/`)
+    await page.getByRole('link', { name: new RegExp(`^${place.number}`) }).click()
+    await page.getByRole('navigation').getByRole('link', { name: place.sheet, exact: true }).click()
+    await place.field(page).waitFor()
+    await session.send('Emulation.setCPUThrottlingRate', { rate: THROTTLE })
+    const { paintMs, settledMs } = await pressKeys(page, place)
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 1 })
+    figures.push(
+      { what: `${place.what}, to the paint (worst of ${KEYS})`, value: paintMs, unit: 'ms', most: MOST_MS_TO_PAINT },
+      { what: `${place.what}, until all stands (worst)`, value: settledMs, unit: 'ms', most: MOST_MS_TO_SETTLE },
+    )
+  }
+  return figures
+}
+
+interface Clock {
+  pressedAt: number
+  paintedAt: number
+  settledAt: number
+}
+
+async function pressKeys(page: Page, { field, keys }: Place): Promise<{ paintMs: number; settledMs: number }> {
+  await page.evaluate(startClock)
+  await field(page).focus()
+  await page.keyboard.press('End')
+  const paints: number[] = []
+  const settles: number[] = []
+  for (let i = 0; i < KEYS; i++) {
+    await page.waitForTimeout(700)
+    await page.keyboard.press(keys[i % keys.length]!)
+    await page.waitForTimeout(900)
+    const { pressedAt, paintedAt, settledAt } = await page.evaluate(
+      () => (globalThis as unknown as { benchClock: Clock }).benchClock,
+    )
+    paints.push(paintedAt - pressedAt)
+    settles.push(Math.max(settledAt, paintedAt) - pressedAt)
+  }
+  return { paintMs: Math.max(...paints.slice(2)), settledMs: Math.max(...settles.slice(2)) }
+}
+
+/** Runs in the page: notes when a key was pressed, when the next picture stood, and when the last one stood that the sheet changed in. */
+function startClock(): void {
+  const clock: Clock = { pressedAt: 0, paintedAt: 0, settledAt: 0 }
+  ;(globalThis as unknown as { benchClock: Clock }).benchClock = clock
+  const afterPaint = (then: () => void) =>
+    requestAnimationFrame(() => {
+      const { port1, port2 } = new MessageChannel()
+      port1.onmessage = then
+      port2.postMessage(null)
+    })
+  addEventListener(
+    'keydown',
+    (event) => {
+      clock.pressedAt = event.timeStamp
+      clock.paintedAt = 0
+      clock.settledAt = 0
+      afterPaint(() => {
+        clock.paintedAt = performance.now()
+      })
+    },
+    true,
+  )
+  new MutationObserver(() =>
+    afterPaint(() => {
+      clock.settledAt = performance.now()
+    }),
+  ).observe(document.querySelector('main') ?? document.body, {
+    subtree: true,
+    childList: true,
+    characterData: true,
+    attributes: true,
+  })
+}

@@ -1,5 +1,5 @@
 import type { NumberKey } from './numbers.ts'
-import type { PlanField } from './plan.ts'
+import { KEY_WIDTH_FIELDS, type PlanField } from './plan.ts'
 import type { Quantity } from './quantity.ts'
 
 /** What is known about a number besides its value. Stage sheets, tolerances, help and the list of checks are views of this table. */
@@ -37,15 +37,7 @@ const OUTLINE = [
   'outline.lengthMm',
   'outline.kind',
   'outline.pieces',
-  'outline.keyWidths.lowerBoutMm',
-  'outline.keyWidths.lowerBoutAtMm',
-  'outline.keyWidths.waistMm',
-  'outline.keyWidths.waistAtMm',
-  'outline.keyWidths.upperBoutMm',
-  'outline.keyWidths.upperBoutAtMm',
-  'outline.keyWidths.tailRadiusMm',
-  'outline.keyWidths.neckFlatMm',
-  'outline.keyWidths.neckRadiusMm',
+  ...KEY_WIDTH_FIELDS,
 ] as const satisfies readonly PlanField[]
 /** The length of the body hangs on the chain where it is left open, else on its own field. */
 const LENGTH = ['outline.lengthMm', 'outline.kind', 'outline.pieces'] as const satisfies readonly PlanField[]
@@ -69,9 +61,14 @@ const GAP = [...HIDDEN, 'rosette.gapMarginMm'] as const satisfies readonly PlanF
 const block = (end: 'tail' | 'neck') => {
   const width = [`blocks.${end}.widthMm`] as const
   const shape = [...OUTLINE, ...THICK, ...width] as const
-  const faceHeight = [...OUTLINE, ...THICK, ...TOP, ...BACK] as const
-  const insideHeight = [...faceHeight, `blocks.${end}.thicknessMm`] as const
-  return { width, shape, faceHeight, insideHeight }
+  const thickness = `blocks.${end}.thicknessMm` as const
+  // The tail block's face never reaches the flat of the upper bout; the faces inside can.
+  const faceTop = end === 'tail' ? [...LENGTH, 'top.form' as const, 'top.radiusMm' as const] : [...OUTLINE, ...TOP]
+  const faceHeight = [...faceTop, ...THICK, ...BACK]
+  const insideHeight = [...OUTLINE, ...THICK, ...TOP, ...BACK, thickness] as const
+  const topSlope = [...OUTLINE, ...THICK, ...TOP, thickness] as const
+  const backSlope = [...LENGTH, ...THICK, ...BACK, thickness] as const
+  return { width, shape, faceHeight, insideHeight, topSlope, backSlope }
 }
 const TAIL = block('tail')
 const NECK = block('neck')
@@ -123,7 +120,7 @@ export const CATALOGUE = {
     tolerance: DEPTH,
     measured: onePlace('rule', 'rim.depthAtNeckMm'),
   }),
-  'sides.depthAtNeckPlanedMm': about('bodyLength', [...OUTLINE, ...TOP, ...BACK], {
+  'sides.depthAtNeckPlanedMm': about('bodyLength', [...OUTLINE, ...TOP, 'rim.depthAtNeckMm'], {
     tolerance: DEPTH,
     measured: onePlace('rule'),
   }),
@@ -131,10 +128,14 @@ export const CATALOGUE = {
     tolerance: DEPTH,
     measured: onePlace('caliper'),
   }),
-  'sides.bodyDepthAtNeckMm': about('bodyLength', [...OUTLINE, ...TOP, ...BACK, 'plates.topMm', 'plates.backMm'], {
-    tolerance: DEPTH,
-    measured: onePlace('caliper'),
-  }),
+  'sides.bodyDepthAtNeckMm': about(
+    'bodyLength',
+    [...OUTLINE, ...TOP, 'rim.depthAtNeckMm', 'plates.topMm', 'plates.backMm'],
+    {
+      tolerance: DEPTH,
+      measured: onePlace('caliper'),
+    },
+  ),
   'sides.deepestSideMm': about('bodyLength', [...STATIONS, ...TOP, ...BACK], { standing: 'numeric' }),
   'sides.deepestSideAtMm': about('bodyLength', [...STATIONS, ...TOP, ...BACK], { standing: 'numeric' }),
   'sides.deepestInsideMm': about('bodyLength', [...OUTLINE, ...PLATE, ...BACK], { standing: 'numeric' }),
@@ -216,7 +217,7 @@ export const CATALOGUE = {
     tolerance: 0.3,
     measured: onePlace('straightedge', 'top.riseAtSaddleMm'),
   }),
-  'top.heightAtSaddleMm': about('thickness', [...LENGTH, ...PLATE]),
+  'top.heightAtSaddleMm': about('thickness', [...OUTLINE, ...PLATE]),
   'top.gapAcrossLowerBoutMm': about('thickness', [...OUTLINE, ...PLATE], {
     tolerance: LIGHT_GAP,
     measured: onePlace('straightedge'),
@@ -229,7 +230,7 @@ export const CATALOGUE = {
     tolerance: LIGHT_GAP,
     measured: onePlace('straightedge'),
   }),
-  'top.gapAlongMm': about('thickness', [...LENGTH, ...PLATE], { measured: onePlace('straightedge') }),
+  'top.gapAlongMm': about('thickness', [...OUTLINE, ...PLATE], { measured: onePlace('straightedge') }),
   'back.radiusMm': about('domeRadius', ['back.form', 'back.radiusMm'], {
     measured: onePlace('straightedge', 'back.radiusMm'),
   }),
@@ -277,11 +278,11 @@ export const CATALOGUE = {
     tolerance: DEPTH,
     measured: onePlace('caliper'),
   }),
-  'blocks.tail.topSlopeRad': about('angle', TAIL.insideHeight, {
+  'blocks.tail.topSlopeRad': about('angle', TAIL.topSlope, {
     tolerance: BEVEL_RAD,
     measured: onePlace('bevelGauge'),
   }),
-  'blocks.tail.backSlopeRad': about('angle', TAIL.insideHeight, {
+  'blocks.tail.backSlopeRad': about('angle', TAIL.backSlope, {
     tolerance: BEVEL_RAD,
     measured: onePlace('bevelGauge'),
   }),
@@ -313,11 +314,11 @@ export const CATALOGUE = {
     tolerance: DEPTH,
     measured: onePlace('caliper'),
   }),
-  'blocks.neck.topSlopeRad': about('angle', NECK.insideHeight, {
+  'blocks.neck.topSlopeRad': about('angle', NECK.topSlope, {
     tolerance: BEVEL_RAD,
     measured: onePlace('bevelGauge'),
   }),
-  'blocks.neck.backSlopeRad': about('angle', NECK.insideHeight, {
+  'blocks.neck.backSlopeRad': about('angle', NECK.backSlope, {
     tolerance: BEVEL_RAD,
     measured: onePlace('bevelGauge'),
   }),

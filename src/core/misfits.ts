@@ -66,7 +66,7 @@ function outlineMisfits(plan: Plan, numbers: Numbers, geometry: Geometry, report
   }
   if (!fairness.fair) {
     const which = fairness.culprit ?? 1
-    const fields = [WIDTHS[which] ?? WIDTHS[1]!, PLACES[which] ?? PLACES[1]!]
+    const fields = [WIDTHS[which] ?? WIDTHS[1], PLACES[which] ?? PLACES[1]]
     report('keyWidthsNotFair', 'cannot', fields, { missMm: fairness.missMm, which })
     return
   }

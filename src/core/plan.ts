@@ -121,11 +121,8 @@ export interface RingPlan {
   readonly tileCount: number | null
 }
 
-/** The path of every field of a plan that a number can hang on; what makes sense only whole is one field. */
-export const PLAN_FIELDS = [
-  'outline.lengthMm',
-  'outline.kind',
-  'outline.pieces',
+/** The fields of an outline by key widths, from tail to neck. */
+export const KEY_WIDTH_FIELDS = [
   'outline.keyWidths.lowerBoutMm',
   'outline.keyWidths.lowerBoutAtMm',
   'outline.keyWidths.waistMm',
@@ -135,6 +132,14 @@ export const PLAN_FIELDS = [
   'outline.keyWidths.tailRadiusMm',
   'outline.keyWidths.neckFlatMm',
   'outline.keyWidths.neckRadiusMm',
+] as const
+
+/** The path of every field of a plan that a number can hang on; what makes sense only whole is one field. */
+export const PLAN_FIELDS = [
+  'outline.lengthMm',
+  'outline.kind',
+  'outline.pieces',
+  ...KEY_WIDTH_FIELDS,
   'rim.depthAtTailMm',
   'rim.depthAtNeckMm',
   'rim.sideThicknessMm',

@@ -1,4 +1,4 @@
-import Fraction from 'fraction.js'
+import type Fraction from 'fraction.js'
 import { type EntryReader, isTight, refuse, refuseHere, signAt } from './entryReader.ts'
 import type { NumberToken } from './entryTokens.ts'
 import type { BareLook } from './dialect.ts'

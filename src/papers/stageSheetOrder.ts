@@ -1,6 +1,6 @@
 import type { Computed } from '../core/compute.ts'
 import type { NumberKey } from '../core/numbers.ts'
-import type { Drawing, EdgeMark, LabelWord, SeenFrom } from '../drawing/drawing.ts'
+import type { Drawing, DrawingName, EdgeMark, LabelWord, SeenFrom } from '../drawing/drawing.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
 import type { CautionKey } from '../record/patterns/cautions.ts'
 import type { StageDrawing, StageKey } from '../record/patterns/stages.ts'
@@ -44,6 +44,6 @@ export interface SheetWords {
   readonly drawing: {
     readonly seenFrom: Readonly<Record<SeenFrom, string>>
     readonly shapes: Readonly<Record<EdgeMark | LabelWord, string>>
-    readonly heights: (times: string) => string
+    readonly enlarged: (name: DrawingName, times: number) => string
   }
 }

@@ -1,10 +1,9 @@
 import { aboutNumber } from '../core/catalogue.ts'
 import type { Figure as Value } from '../core/figure.ts'
 import { type NumberKey, readNumbers } from '../core/numbers.ts'
-import type { Quantity, ShopUnits } from '../core/quantity.ts'
 import type { Figure } from '../format/figure.ts'
-import { formatLength } from '../format/formatLength.ts'
 import { formatQuantity } from '../format/formatQuantity.ts'
+import { formatTolerance } from '../format/formatTolerance.ts'
 import { effectiveTolerance } from './effectiveTolerance.ts'
 import type { StageSheetOrder } from './stageSheetOrder.ts'
 
@@ -33,14 +32,6 @@ export function toleranceFigure(order: Ask, key: NumberKey, value: Value): SetFi
   const tolerance = effectiveTolerance(key, order.doc.tolerances, order.shop.tolerances)
   if (tolerance === null) return null
   return { figure: plusMinus(formatTolerance(tolerance, aboutNumber(key).quantity, order.shop.units)), word: '' }
-}
-
-/** A tolerance is finer than what it is allowed on: hundredths of a millimetre where the shop reads mm or metres, else thousandths of an inch. */
-function formatTolerance(tolerance: number, quantity: Quantity, units: ShopUnits): Figure {
-  if (quantity === 'angle' || quantity === 'area' || quantity === 'count')
-    return formatQuantity(tolerance, quantity, units)
-  const metric = units[quantity] === 'mm' || units[quantity] === 'metres'
-  return formatLength(tolerance, 'thickness', { ...units, thickness: metric ? 'mm' : 'thousandths' })
 }
 
 const plusMinus = (figure: Figure): Figure => ({ ...figure, whole: `± ${figure.whole}` })

@@ -5,7 +5,7 @@ import type { Drawing, NumberRef } from '../drawing/drawing.ts'
 import { layDrawing } from '../drawing/layDrawing.ts'
 import type { Laid } from '../drawing/sheet.ts'
 import { svgNumber } from '../drawing/svgPath.ts'
-import { DRAWING_FRAME_WORDS, DRAWING_WORDS, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
+import { DRAWING_FRAME_WORDS, DRAWING_WORDS, enlargedWords, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
 import {
   DimensionMark,
   DrawingLabels,
@@ -157,7 +157,13 @@ function OnScreen({ drawing, formatValue, lit, tapping = null, heights = null, m
       </div>
       <figcaption className="drawing-foot">
         <span className="drawing-caption">{captionOf(drawing)}</span>
-        {heights !== null && <Heights times={drawing.heightsTimes} stated={timesOf(drawing)} heights={heights} />}
+        {heights !== null && (
+          <Heights
+            times={drawing.heightsTimes}
+            stated={enlargedWords(drawing.name, drawing.heightsTimes)}
+            heights={heights}
+          />
+        )}
         <span className="drawing-buttons">
           <button type="button" className="button" onClick={reduce} disabled={!isMoved}>
             {DRAWING_FRAME_WORDS.reduce}
@@ -212,15 +218,9 @@ const wordOf = (word: keyof typeof SHAPE_WORDS): string => SHAPE_WORDS[word]
 const viewBoxOf = ({ box }: Laid): string =>
   [box.minX, box.minY, box.maxX - box.minX, box.maxY - box.minY].map((n) => svgNumber(n, 3)).join(' ')
 
-/** What is drawn larger than it is, and how many times. */
-const timesOf = (drawing: Drawing): string =>
-  (drawing.name === 'blockTail' || drawing.name === 'blockNeck'
-    ? DRAWING_FRAME_WORDS.curve
-    : DRAWING_FRAME_WORDS.heights)(String(drawing.heightsTimes))
-
 /** From where it is seen, and how much larger heights are drawn. */
 const captionOf = (drawing: Drawing): string =>
-  `${SEEN_FROM_WORDS[drawing.seenFrom]}${drawing.heightsTimes === 1 ? '' : ` \u00b7 ${timesOf(drawing)}`}`
+  `${SEEN_FROM_WORDS[drawing.seenFrom]}${drawing.heightsTimes === 1 ? '' : ` \u00b7 ${enlargedWords(drawing.name, drawing.heightsTimes)}`}`
 
 interface Size {
   readonly widthPx: number

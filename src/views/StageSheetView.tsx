@@ -9,7 +9,7 @@ import { STAGE_DRAWINGS, type StageDrawing, type StageKey } from '../record/patt
 import type { Drawing } from '../drawing/drawing.ts'
 import { PaperPages } from '../ui/PaperPages.tsx'
 import { CAUTION_WORDS } from '../words/cautions.ts'
-import { DRAWING_FRAME_WORDS, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
+import { enlargedWords, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
 import { NUMBER_WORDS } from '../words/numbers.ts'
 import { PAPER_WORDS } from '../words/paper.ts'
 import { STAGE_SHEET_VIEW_WORDS } from '../words/stageSheetView.ts'
@@ -38,7 +38,7 @@ const SHEET_WORDS: SheetWords = {
   cautions: CAUTION_WORDS,
   numbers: NUMBER_WORDS,
   paper: PAPER_WORDS,
-  drawing: { seenFrom: SEEN_FROM_WORDS, shapes: SHAPE_WORDS, heights: DRAWING_FRAME_WORDS.heights },
+  drawing: { seenFrom: SEEN_FROM_WORDS, shapes: SHAPE_WORDS, enlarged: enlargedWords },
 }
 
 /** Which stages go on paper, on which paper, and the pages as they will come out. */

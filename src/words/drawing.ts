@@ -89,9 +89,6 @@ export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
 }
 
 export const DRAWING_FRAME_WORDS = {
-  heights: (times: string) => `heights × ${times}`,
-  /** On a block it is the curve of the glue face that is drawn larger. */
-  curve: (times: string) => `curve × ${times}`,
   heightsLess: 'Lower',
   heightsMore: 'Higher',
   heightsName: 'How much larger heights are drawn',
@@ -101,3 +98,7 @@ export const DRAWING_FRAME_WORDS = {
   fit: 'Fit',
   moveHint: 'Drag or pinch to move and enlarge. Keys: plus, minus, arrows, 0 to fit.',
 } as const
+
+/** What a drawing shows larger than it is: heights, or on a block the curve of its glue face. */
+export const enlargedWords = (name: DrawingName, times: number): string =>
+  name === 'blockTail' || name === 'blockNeck' ? `curve × ${times}` : `heights × ${times}`

@@ -4,7 +4,7 @@ import { compute } from '../../src/core/compute.ts'
 import { NUMBER_KEYS, aboutNumber, type NumberKey } from '../../src/core/catalogue.ts'
 import { rimRowAt } from '../../src/core/instrument/rim.ts'
 import { readNumbers } from '../../src/core/numbers.ts'
-import type { OutlinePiece, Plan } from '../../src/core/plan.ts'
+import type { Plan } from '../../src/core/plan.ts'
 import { NYLON_STRING, SMALL, STEEL_STRING } from '../generators/demoModels.ts'
 import { withField } from '../generators/plans.ts'
 import { real } from '../generators/real.ts'
@@ -35,7 +35,9 @@ describe.each(MODELS)('$name', ({ plan: model }) => {
         for (const key of NUMBER_KEYS.filter((name) => !name.includes('contour[]'))) {
           const [before, after] = [readNumbers(one, key), readNumbers(other, key)]
           expect(after).toHaveLength(before.length)
-          const power = { angle: 0, count: 0, area: 2 }[String(aboutNumber(key).quantity)] ?? 1
+          const power = { angle: 0, count: 0, area: 2, bodyLength: 1, domeRadius: 1, thickness: 1 }[
+            aboutNumber(key).quantity
+          ]
           before.forEach((value, i) => {
             if (typeof value !== 'number') expect(after[i]).toBe(value)
             else {
@@ -98,7 +100,7 @@ describe.each([STEEL_STRING, SMALL])('$name, turned end for end', ({ plan: model
   const spherical = withField(withField(model, 'top.form', 'sphere'), 'back.form', 'sphere')
   const turned: Plan = {
     ...spherical,
-    outline: { ...spherical.outline, pieces: spherical.outline.pieces.toReversed() as OutlinePiece[] },
+    outline: { ...spherical.outline, pieces: spherical.outline.pieces.toReversed() },
     rim: {
       ...spherical.rim,
       depthAtTailMm: spherical.rim.depthAtNeckMm,

@@ -37,7 +37,8 @@ const PLANTED: Readonly<
     green: [
       ['src/words/fields.ts', "import type { FieldRange } from '../record/fields.ts'"],
       ['src/words/fields.ts', "import { type FieldRange } from '../record/fields.ts'"],
-      ['src/app/main.tsx', "import './shell.css'\nimport one from '../../demo-data/commissions/one.json'"],
+      ['src/app/main.tsx', "import './shell.css'"],
+      ['src/files/packedFiles.ts', "const one = () => import('../../demo-data/models/one.json')"],
       ['src/core/compute.ts', "// import { useState } from 'react'\nconst text = \"import { x } from 'react'\""],
       ['src/command/bench.ts', "import { cpus } from 'node:os'"],
     ],

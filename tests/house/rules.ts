@@ -18,6 +18,9 @@ export const EXCEPTIONS: Readonly<Record<string, Readonly<Record<string, string>
   },
 }
 
+/** Words that mark what is left for later, written so that this file holds none. */
+const LATER = ['TO_DO', 'FIX_ME', 'HA_CK', 'X_XX'].map((word) => word.replace('_', ''))
+
 const MOST_LINES = 300
 
 const roomOf = (path: string): string => /^src\/([^/]+)\//.exec(path)?.[1] ?? ''
@@ -62,7 +65,7 @@ export const RULES: readonly Rule[] = [
       const other = roomOf(target)
       if (other === roomOf(path) || target.endsWith('.css')) return []
       if (!under(target, 'src'))
-        return under(target, 'demo-data') && roomOf(path) === 'app' ? [] : [`reaches out of src, to ${target}`]
+        return under(target, 'demo-data') && roomOf(path) === 'files' ? [] : [`reaches out of src, to ${target}`]
       if (room.values.includes(other)) return []
       if (room.types.includes(other)) return isType ? [] : [`takes values, not only types, from ${other}/`]
       return [`knows the room ${other}/`]
@@ -153,7 +156,7 @@ export const RULES: readonly Rule[] = [
     'nothing is left for later',
     ({ path }) => /\.(ts|tsx|mjs|css|html)$/.test(path),
     ({ text, path, bare }) => {
-      const marks = new RegExp(`\\b(${['TO' + 'DO', 'FIX' + 'ME', 'HA' + 'CK', 'X' + 'XX'].join('|')})\\b`)
+      const marks = new RegExp(`\\b(${LATER.join('|')})\\b`)
       const later = text
         .split('\n')
         .flatMap((line, i) => (marks.test(line) ? [`leaves something for later in line ${i + 1}`] : []))

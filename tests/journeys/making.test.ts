@@ -216,6 +216,7 @@ describe.each(['desktop', 'tablet'] satisfies Bench[])('from the first call to t
     await page.getByRole('link', { name: /^27-02/ }).waitFor({ state: 'detached' })
     await press(page, page.getByRole('button', { name: /^Undo/ }))
     await page.getByRole('link', { name: /^27-02/ }).waitFor()
+    expect(await page.getByRole('link', { name: /^27-0[12]/ }).count()).toBe(2)
   })
 
   test('a damaged file is refused in one sentence that names the field, and changes nothing', async () => {

@@ -6,7 +6,7 @@ import type { StageSheetOrder } from '../../src/papers/stageSheetOrder.ts'
 import { startingStages } from '../../src/record/patterns/stages.ts'
 import { CAUTION_WORDS } from '../../src/words/cautions.ts'
 import { NUMBER_WORDS } from '../../src/words/numbers.ts'
-import { DRAWING_FRAME_WORDS, SEEN_FROM_WORDS, SHAPE_WORDS } from '../../src/words/drawing.ts'
+import { enlargedWords, SEEN_FROM_WORDS, SHAPE_WORDS } from '../../src/words/drawing.ts'
 import { PAPER_WORDS } from '../../src/words/paper.ts'
 import { STAGE_WORDS } from '../../src/words/stages.ts'
 
@@ -38,7 +38,7 @@ export function sampleOrder(
       cautions: CAUTION_WORDS,
       numbers: NUMBER_WORDS,
       paper: PAPER_WORDS,
-      drawing: { seenFrom: SEEN_FROM_WORDS, shapes: SHAPE_WORDS, heights: DRAWING_FRAME_WORDS.heights },
+      drawing: { seenFrom: SEEN_FROM_WORDS, shapes: SHAPE_WORDS, enlarged: enlargedWords },
     },
     ...changes,
   }

@@ -1,6 +1,6 @@
 import type { Curve } from './curve.ts'
 import { makeCurve } from './curve.ts'
-import { fitThrough } from './fairFit.ts'
+import { canPass, fitThrough } from './fairFit.ts'
 import { arc } from './piece.ts'
 import type { Point } from './point.ts'
 import { distanceMm } from './point.ts'
@@ -91,7 +91,7 @@ export function fairCurve(aim: FairCurveAim): FairCurveResult {
     const order = [...kept].sort((a, b) => (a === fit.worst ? -1 : b === fit.worst ? 1 : gaps[b]! - gaps[a]!))
     for (const i of order.slice(0, MOST_TRIALS)) {
       const others = kept.filter((other) => other !== i)
-      const trial = fitThrough(aim, others, false)
+      const trial = canPass(aim, others)
       iterations += trial.iterations
       if (trial.fair) return i
     }

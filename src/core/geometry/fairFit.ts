@@ -17,7 +17,7 @@ const LEAST_PIECES = 3
 /** How far beyond the planes of tail and neck, or below the axis, the curve may run. */
 const OVERRUN_MM = 0.05
 /** Weights of the misses when points cannot all be met, each fit starting from the one before. */
-const SOFTNESS = [1e5, 1e6, 1e7]
+const SOFTNESS = [1e4, 1e5, 1e6]
 /** A chain that turns more than this in all, to and fro, is no outline. */
 const MOST_TURNING_RAD = 30
 
@@ -30,8 +30,13 @@ export interface FairFit {
   readonly iterations: number
 }
 
+/** Half as many pieces: enough to see whether points can be met at all. */
+export function canPass(aim: FairCurveAim, kept: readonly number[]): FairFit {
+  return fitThrough(aim, kept, PIECES / 2, false)
+}
+
 /** The fit through some of the points; `yielding`: where they cannot be met, go as near as may be. */
-export function fitThrough(aim: FairCurveAim, kept: readonly number[], yielding = true): FairFit {
+export function fitThrough(aim: FairCurveAim, kept: readonly number[], pieceCount = PIECES, yielding = true): FairFit {
   const { lengthMm, neckFlatHalfWidthMm: flat } = aim
   const points = kept.map((i) => aim.through[i]!)
   const stops = [{ x: 0, y: 0 }, ...points, { x: lengthMm, y: flat }].map((p) => ({
@@ -42,7 +47,7 @@ export function fitThrough(aim: FairCurveAim, kept: readonly number[], yielding 
   const neck = aim.neckCurvaturePerMm === null ? null : aim.neckCurvaturePerMm * lengthMm
   const chords = stops.slice(1).map((stop, j) => distanceMm(stops[j]!, stop))
   const whole = chords.reduce((sum, chord) => sum + chord, 0)
-  const space = makeChainSpace(chords.map((chord) => Math.max(LEAST_PIECES, Math.round((PIECES * chord) / whole))))
+  const space = makeChainSpace(chords.map((chord) => Math.max(LEAST_PIECES, Math.round((pieceCount * chord) / whole))))
   const rows = new Float64Array(space.rowCount)
   stops.slice(1).forEach((stop, j) => rows.set([stop.x, stop.y], 2 * j))
   rows.set([-Math.PI / 2, neck ?? 0], space.rowCount - 2)
@@ -59,15 +64,19 @@ export function fitThrough(aim: FairCurveAim, kept: readonly number[], yielding 
   if (!solved && yielding) {
     // As near as may be; and from there once more exactly.
     z = guess
+    let hard = true
     for (const softness of SOFTNESS) {
       const soft = fitChain({ ...exact, softness }, z, false)
       iterations += soft.iterations
-      if (!soft.solved || turningRad(space, soft.z) > MOST_TURNING_RAD) break
-      z = soft.z
+      hard = soft.solved && turningRad(space, soft.z) <= MOST_TURNING_RAD
+      if (hard) z = soft.z
+      else if (z !== guess) break
     }
-    const again = fitChain(exact, z, false)
-    iterations += again.iterations
-    if (again.solved) ({ z, solved } = again)
+    if (hard) {
+      const again = fitChain(exact, z, false)
+      iterations += again.iterations
+      if (again.solved) ({ z, solved } = again)
+    }
   }
   if (turningRad(space, z) > MOST_TURNING_RAD) {
     z = guess

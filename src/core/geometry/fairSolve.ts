@@ -12,7 +12,7 @@ export interface ChainFit {
 }
 
 /** Steps a fit may take. */
-const MOST_STEPS = 18
+const MOST_STEPS = 24
 /** A step this small is the last: Newton's next would be its square. */
 const LAST_STEP = 1e-6
 /** Rows met to this, in units of the body, are met. */

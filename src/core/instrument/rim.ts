@@ -36,13 +36,15 @@ export interface RimSite {
   readonly backAllowanceMm: number
 }
 
-const ROUND_STEPS_MM = [20, 15, 12, 10, 8, 6, 5, 4, 3, 2]
+const ROUND_STEPS_MM = [5000, 1000, 500, 200, 100, 50, 20, 15, 12, 10, 8, 6, 5, 4, 3, 2]
 const LEAST_STATIONS = 40
+const MOST_STATIONS = 400
 
-/** The widest round step that gives at least 40 stations, both ends included; an entered one is taken unless it gives fewer. */
+/** The widest round step that gives at least 40 stations, both ends included; an entered one is taken unless it gives fewer, or over 400. */
 export function stationStepMm(halfLengthMm: number, enteredMm: number | null): number {
-  const enough = (step: number) => Math.ceil(halfLengthMm / step - 1e-9) + 1 >= LEAST_STATIONS
-  if (enteredMm !== null && enough(enteredMm)) return enteredMm
+  const count = (step: number) => Math.ceil(halfLengthMm / step - 1e-9) + 1
+  const enough = (step: number) => count(step) >= LEAST_STATIONS
+  if (enteredMm !== null && enough(enteredMm) && count(enteredMm) <= MOST_STATIONS) return enteredMm
   return ROUND_STEPS_MM.find(enough) ?? halfLengthMm / (LEAST_STATIONS - 1)
 }
 

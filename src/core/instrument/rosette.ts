@@ -37,7 +37,7 @@ export interface BoardEnd {
 /**
  * The angle, symmetric about the centreline, over which the board hides the whole width of a ring, radians.
  *
- *   end:   ri cos p >= e                                        p_end = acos(e / ri)
+ *   end:   ri cos p >= e   (ro cos p >= e behind the centre)    p_end = acos(e / ri), or acos(e / ro) where e < 0
  *   sides: ro sin p <= h - m (ro cos p - e)                     p_side = asin((h + m e) / (ro sqrt(1 + m^2))) - atan m
  *
  * hidden = 2 min(p_end, p_side); nothing where the end stands beyond the ring. With a parallel board (m = 0) this is the
@@ -46,7 +46,7 @@ export interface BoardEnd {
 export function hiddenRad(innerRadiusMm: number, outerRadiusMm: number, board: BoardEnd): number {
   const { fromCentreMm: e, halfWidthMm: h, taper: m } = board
   if (e >= innerRadiusMm) return 0
-  const byEnd = Math.acos(Math.max(e / innerRadiusMm, -1))
+  const byEnd = Math.acos(Math.max(e / (e < 0 ? outerRadiusMm : innerRadiusMm), -1))
   const reach = (h + m * e) / (outerRadiusMm * Math.hypot(1, m))
   const bySides = reach >= 1 ? Math.PI : Math.asin(Math.max(reach, 0)) - Math.atan(m)
   return 2 * Math.max(0, Math.min(byEnd, bySides))

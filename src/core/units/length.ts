@@ -1,4 +1,3 @@
-/** Millimetres in one international inch and foot: exact by definition since 1959 (NIST SP 811). */
+/** Millimetres in one international inch: exact by definition since 1959 (NIST SP 811). */
 export const MM_PER_INCH = 25.4
-export const MM_PER_FOOT = 304.8
 export const MM_PER_METRE = 1000

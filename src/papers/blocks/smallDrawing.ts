@@ -45,7 +45,7 @@ export function smallDrawing(
 /** From where it is seen, and how much larger heights are drawn. */
 function captionOf(drawing: Drawing, { drawing: words }: SheetWords): string {
   const seen = words.seenFrom[drawing.seenFrom]
-  return drawing.heightsTimes === 1 ? seen : `${seen}, ${words.heights(String(drawing.heightsTimes))}`
+  return drawing.heightsTimes === 1 ? seen : `${seen}, ${words.enlarged(drawing.name, drawing.heightsTimes)}`
 }
 
 /**

@@ -1,27 +1,16 @@
 import { useMemo } from 'react'
+import { KEY_WIDTH_FIELDS } from '../../core/plan.ts'
 import { planDrawing } from '../../drawing/planDrawing.ts'
 import { OUTLINE_WORDS } from '../../words/sheets.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { FoundTable } from './FoundTable.tsx'
 import { OriginSwitch } from './OriginSwitch.tsx'
 import { PieceEditor } from './PieceEditor.tsx'
-import { PlanFieldControl, type SingleField } from './PlanFieldControl.tsx'
+import { PlanFieldControl } from './PlanFieldControl.tsx'
 import { PlanFields } from './PlanFields.tsx'
 import { QuestionSheet } from './QuestionSheet.tsx'
 import { LeadingDrawing } from './SheetDrawing.tsx'
 import { useSheetBench } from './sheetBench.ts'
-
-const WIDTH_FIELDS: readonly SingleField[] = [
-  'outline.keyWidths.lowerBoutMm',
-  'outline.keyWidths.lowerBoutAtMm',
-  'outline.keyWidths.waistMm',
-  'outline.keyWidths.waistAtMm',
-  'outline.keyWidths.upperBoutMm',
-  'outline.keyWidths.upperBoutAtMm',
-  'outline.keyWidths.tailRadiusMm',
-  'outline.keyWidths.neckFlatMm',
-  'outline.keyWidths.neckRadiusMm',
-]
 
 /** What shape is the body? */
 export function OutlineSheet() {
@@ -50,7 +39,7 @@ export function OutlineSheet() {
             <PlanFieldControl field="outline.kind" />
             <PlanFieldControl field="outline.lengthMm" solvedMm={computed.numbers.body.lengthMm} />
           </section>
-          {byArcs ? <PieceEditor /> : <PlanFields heading={OUTLINE_WORDS.keyWidths} fields={WIDTH_FIELDS} />}
+          {byArcs ? <PieceEditor /> : <PlanFields heading={OUTLINE_WORDS.keyWidths} fields={KEY_WIDTH_FIELDS} />}
         </>
       }
     />

@@ -2,7 +2,7 @@ import { useMemo } from 'react'
 import type { Drawing, NumberRef } from '../../drawing/drawing.ts'
 import { DrawingFrame, type HeightsControl } from '../../ui/DrawingFrame.tsx'
 import { useSheetFacts } from '../../ui/sheetFacts.ts'
-import { DRAWING_FRAME_WORDS, SEEN_FROM_WORDS } from '../../words/drawing.ts'
+import { enlargedWords, SEEN_FROM_WORDS } from '../../words/drawing.ts'
 import { NUMBER_WORDS } from '../../words/numbers.ts'
 import { FIGURE_WORDS } from '../../words/sheets.ts'
 import { drawingFigure } from './drawingFigure.ts'
@@ -50,8 +50,7 @@ export function SheetDrawing({ drawing, heights, onNumber, mostHeightPx }: Props
 export function LeadingDrawing(props: Props) {
   const { drawing } = props
   const seenFrom = SEEN_FROM_WORDS[drawing.seenFrom]
-  const exaggeration =
-    drawing.heightsTimes === 1 ? {} : { scale: DRAWING_FRAME_WORDS.heights(String(drawing.heightsTimes)) }
+  const exaggeration = drawing.heightsTimes === 1 ? {} : { scale: enlargedWords(drawing.name, drawing.heightsTimes) }
   useSheetFacts({ seenFrom, ...exaggeration })
   return <SheetDrawing {...props} />
 }

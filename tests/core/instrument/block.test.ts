@@ -15,7 +15,7 @@ describe('the face of a block', () => {
     const half = makeCurve(start, [arc(1002, Math.PI)])
     const block = measureBlock({ widthMm: 80, thicknessMm: 20 }, { half, end: 'tail', sideThicknessMm: 2, ...level })
     expectWithin(block.contourRiseMm, 0.8, 0.0005)
-    expectWithin(block.contourRadiusMm as number, 1000, 1e-6)
+    expectWithin(block.contourRadiusMm, 1000, 1e-6)
     expectWithin(block.contourGapMm, 0, 1e-9)
     expectWithin(block.heightAtFaceMm, 100, 1e-12)
   })

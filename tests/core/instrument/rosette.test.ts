@@ -82,7 +82,7 @@ describe('one ring', () => {
     expectWithin(found.hiddenMm, 44.4 * DEG * 60, 0.06)
     expectWithin(found.gapMm, found.hiddenMm - 8, 1e-12)
     expectWithin(found.stripLengthMm, 2 * Math.PI * 60 - found.gapMm, 1e-12)
-    expectWithin(found.tileLengthMm as number, found.stripLengthMm / 40, 1e-12)
+    expectWithin(found.tileLengthMm, found.stripLengthMm / 40, 1e-12)
     expectWithin((found.tileRad as number) * 40 + found.gapRad, 2 * Math.PI, 1e-12)
   })
 

@@ -36,35 +36,58 @@ export function sumChain(space: ChainSpace, z: Float64Array, sums: ChainSums): v
   addVariation(space, z, sums, false)
 }
 
+/** What each piece adds to the sums, by its own heading, curvature, rise and length (in this order, 0 to 3). */
+interface PieceTerms {
+  readonly lengths: Float64Array
+  /** Curvature at each piece's middle. */
+  readonly bends: Float64Array
+  /** Slopes of its chord: 4 for each piece. */
+  readonly chordX: Float64Array
+  readonly chordY: Float64Array
+  /** Second slopes of forces . chord: 4 x 4 for each piece. */
+  readonly second: Float64Array
+  /** What the forces do to the heading where each piece starts, and at the end. */
+  readonly pull: Float64Array
+}
+
 /**
  * Variation, rows and all derivatives at z, into `sums`. `forces` is one multiplier for each row.
  * One sweep forward for each unknown gives the rows' slopes, one back from the end the second derivatives.
  */
 export function differentiateChain(space: ChainSpace, z: Float64Array, forces: Float64Array, sums: ChainSums): void {
   sumChain(space, z, sums)
-  const { pieceCount: count, unknownCount: n, rowCount, counts, spanOf, shareOf } = space
-  const { variationSlope, rowSlope, bend } = sums
-  const spans = counts.length
-  variationSlope.fill(0)
-  rowSlope.fill(0)
-  bend.fill(0)
+  sums.variationSlope.fill(0)
+  sums.rowSlope.fill(0)
+  sums.bend.fill(0)
+  const terms = expandPieces(space, z, forces)
+  const headings = new Float64Array(space.pieceCount)
+  const bends = new Float64Array(space.pieceCount)
+  for (let p = 0; p < space.unknownCount; p++) {
+    sweepForward(space, terms, p, headings, bends, sums.rowSlope)
+    sweepBack(space, terms, p, headings, bends, sums.bend)
+  }
+  addVariation(space, z, sums, true)
+}
 
-  // What each piece adds, by its own (theta, k, d, h): chord slopes, and second slopes of force . chord.
-  const length = new Float64Array(count)
-  const mean = new Float64Array(count)
+function expandPieces(space: ChainSpace, z: Float64Array, forces: Float64Array): PieceTerms {
+  const { pieceCount: count, rowCount, spanOf, shareOf } = space
+  const spans = space.counts.length
+  const lengths = new Float64Array(count)
+  const bends = new Float64Array(count)
   const chordX = new Float64Array(4 * count)
   const chordY = new Float64Array(4 * count)
   const second = new Float64Array(16 * count)
-  const pull = new Float64Array(count + 1) // force on the heading where each piece starts
-  const forceX = new Float64Array(spans)
-  const forceY = new Float64Array(spans)
+  const pull = new Float64Array(count + 1)
+  // A chord moves every later place: it feels the forces of its own span's end and of all after it.
+  const forceX = new Float64Array(spans + 1)
+  const forceY = new Float64Array(spans + 1)
   for (let j = spans - 1; j >= 0; j--) {
-    forceX[j] = forces[2 * j]! + (j + 1 < spans ? forceX[j + 1]! : 0)
-    forceY[j] = forces[2 * j + 1]! + (j + 1 < spans ? forceY[j + 1]! : 0)
+    forceX[j] = forces[2 * j]! + forceX[j + 1]!
+    forceY[j] = forces[2 * j + 1]! + forceY[j + 1]!
   }
   let k = z[0]!
   let theta = Math.PI / 2
-  const t = new Float64Array(4)
+  const t = new Float64Array(4) // slopes of the heading at u
   t[0] = 1
   for (let i = 0; i < count; i++) {
     const span = spanOf[i]!
@@ -74,8 +97,8 @@ export function differentiateChain(space: ChainSpace, z: Float64Array, forces: F
     const fy = forceY[span]!
     const at = 4 * i
     const m = 16 * i
-    length[i] = h
-    mean[i] = k + d / 2
+    lengths[i] = h
+    bends[i] = k + d / 2
     for (let q = 0; q < 4; q++) {
       const u = NODES[q]!
       const w = WEIGHTS[q]!
@@ -104,76 +127,86 @@ export function differentiateChain(space: ChainSpace, z: Float64Array, forces: F
   }
   pull[count] = forces[rowCount - 2]!
   for (let i = count - 1; i >= 0; i--) {
-    const span = spanOf[i]!
-    pull[i] = pull[i + 1]! + forceX[span]! * chordX[4 * i]! + forceY[span]! * chordY[4 * i]!
+    pull[i] = pull[i + 1]! + forceX[spanOf[i]!]! * chordX[4 * i]! + forceY[spanOf[i]!]! * chordY[4 * i]!
   }
+  return { lengths, bends, chordX, chordY, second, pull }
+}
 
-  const dTheta = new Float64Array(count)
-  const dK = new Float64Array(count)
-  for (let p = 0; p < n; p++) {
-    const moved = p - 1 < count ? -1 : p - 1 - count // span whose length moves
-    const risen = moved < 0 ? p - 1 : -1 // piece whose rise moves
-    const from = Math.max(risen, 0)
-    let tTheta = 0
-    let tK = p === 0 ? 1 : 0
-    let tX = 0
-    let tY = 0
-    for (let i = from; i < count; i++) {
-      const span = spanOf[i]!
-      const tD = i === risen ? 1 : 0
-      const tH = span === moved ? shareOf[i]! : 0
-      const at = 4 * i
-      dTheta[i] = tTheta
-      dK[i] = tK
-      tX += chordX[at]! * tTheta + chordX[at + 1]! * tK + chordX[at + 2]! * tD + chordX[at + 3]! * tH
-      tY += chordY[at]! * tTheta + chordY[at + 1]! * tK + chordY[at + 2]! * tD + chordY[at + 3]! * tH
-      rowSlope[2 * span * n + p] = tX
-      rowSlope[(2 * span + 1) * n + p] = tY
-      tTheta -= length[i]! * (tK + tD / 2) + tH * mean[i]!
-      tK += tD
-    }
-    rowSlope[(rowCount - 2) * n + p] = tTheta
-    rowSlope[(rowCount - 1) * n + p] = tK
-    let pTheta = 0
-    let pK = 0
-    for (let i = count - 1; i >= from; i--) {
-      const span = spanOf[i]!
-      const a = dTheta[i]!
-      const b = dK[i]!
-      const tD = i === risen ? 1 : 0
-      const tH = span === moved ? shareOf[i]! : 0
-      const m = 16 * i
-      const h = length[i]!
-      const gD =
-        second[m + 8]! * a +
-        second[m + 9]! * b +
-        second[m + 10]! * tD +
-        second[m + 11]! * tH +
-        pK -
-        (h * pTheta + tH * pull[i + 1]!) / 2
-      if (moved < 0) bend[(1 + i) * n + p] = gD
-      else {
-        bend[p * n + 1 + i] = gD
-        const gH =
-          second[m + 12]! * a +
-          second[m + 13]! * b +
-          second[m + 14]! * tD +
-          second[m + 15]! * tH -
-          b * pull[i + 1]! -
-          mean[i]! * pTheta
-        if (span <= moved) bend[p * n + 1 + count + span]! += gH * shareOf[i]!
-      }
-      pK +=
-        second[m + 4]! * a +
-        second[m + 5]! * b +
-        second[m + 6]! * tD +
-        second[m + 7]! * tH -
-        h * pTheta -
-        tH * pull[i + 1]!
-      pTheta += second[m]! * a + second[m + 1]! * b + second[m + 2]! * tD + second[m + 3]! * tH
-    }
-    if (p === 0) bend[0] = pK
-    else if (moved >= 0) bend[p * n] = pK
+/** Which piece's rise, or which span's length, unknown p is; -1 where it is not one. */
+const risenBy = (space: ChainSpace, p: number): number => (p <= space.pieceCount ? p - 1 : -1)
+const stretchedBy = (space: ChainSpace, p: number): number => (p <= space.pieceCount ? -1 : p - 1 - space.pieceCount)
+
+/** How unknown p moves heading and curvature at the start of each piece, and every row. */
+function sweepForward(
+  space: ChainSpace,
+  terms: PieceTerms,
+  p: number,
+  headings: Float64Array,
+  bends: Float64Array,
+  rowSlope: Float64Array,
+): void {
+  const { pieceCount: count, unknownCount: n, rowCount, spanOf, shareOf } = space
+  const { lengths, chordX, chordY } = terms
+  const risen = risenBy(space, p)
+  const stretched = stretchedBy(space, p)
+  let heading = 0
+  let bend = p === 0 ? 1 : 0
+  let x = 0
+  let y = 0
+  for (let i = Math.max(risen, 0); i < count; i++) {
+    const span = spanOf[i]!
+    const rise = i === risen ? 1 : 0
+    const stretch = span === stretched ? shareOf[i]! : 0
+    const at = 4 * i
+    headings[i] = heading
+    bends[i] = bend
+    x += chordX[at]! * heading + chordX[at + 1]! * bend + chordX[at + 2]! * rise + chordX[at + 3]! * stretch
+    y += chordY[at]! * heading + chordY[at + 1]! * bend + chordY[at + 2]! * rise + chordY[at + 3]! * stretch
+    rowSlope[2 * span * n + p] = x
+    rowSlope[(2 * span + 1) * n + p] = y
+    heading -= lengths[i]! * (bend + rise / 2) + stretch * terms.bends[i]!
+    bend += rise
   }
-  addVariation(space, z, sums, true)
+  rowSlope[(rowCount - 2) * n + p] = heading
+  rowSlope[(rowCount - 1) * n + p] = bend
+}
+
+/** Row and column p of the second derivative, from what `sweepForward` left; each entry once, in the lower triangle. */
+function sweepBack(
+  space: ChainSpace,
+  terms: PieceTerms,
+  p: number,
+  headings: Float64Array,
+  bends: Float64Array,
+  bend: Float64Array,
+): void {
+  const { pieceCount: count, unknownCount: n, spanOf, shareOf } = space
+  const { lengths, second, pull } = terms
+  const risen = risenBy(space, p)
+  const stretched = stretchedBy(space, p)
+  let byHeading = 0
+  let byBend = 0
+  for (let i = count - 1; i >= Math.max(risen, 0); i--) {
+    const span = spanOf[i]!
+    const rise = i === risen ? 1 : 0
+    const stretch = span === stretched ? shareOf[i]! : 0
+    const m = 16 * i
+    const a = headings[i]!
+    const b = bends[i]!
+    const h = lengths[i]!
+    const late = h * byHeading + stretch * pull[i + 1]!
+    const own = second[m + 8]! * a + second[m + 9]! * b + second[m + 10]! * rise + second[m + 11]! * stretch
+    const byRise = own + byBend - late / 2
+    if (stretched < 0) bend[(1 + i) * n + p] = byRise
+    else {
+      bend[p * n + 1 + i] = byRise
+      if (span <= stretched) {
+        const local = second[m + 12]! * a + second[m + 13]! * b + second[m + 14]! * rise + second[m + 15]! * stretch
+        bend[p * n + 1 + count + span]! += (local - b * pull[i + 1]! - terms.bends[i]! * byHeading) * shareOf[i]!
+      }
+    }
+    byBend += second[m + 4]! * a + second[m + 5]! * b + second[m + 6]! * rise + second[m + 7]! * stretch - late
+    byHeading += second[m]! * a + second[m + 1]! * b + second[m + 2]! * rise + second[m + 3]! * stretch
+  }
+  if (risen < 0) bend[p * n] = byBend
 }

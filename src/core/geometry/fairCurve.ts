@@ -23,7 +23,10 @@ export interface FairCurveResult {
   readonly curve: Curve
   /** The curve does all that was asked. */
   readonly fair: boolean
-  /** How far the curve stays from the worst of its points or its end, or how far it runs beyond tail, neck end or axis. */
+  /**
+   * How far the curve stays from the worst of its points or from its end, or runs beyond tail, neck end or axis, whichever is more.
+   * 0 where the numbers describe no body.
+   */
   readonly missMm: number
   /** Index of the point it is best to move; null where fair. */
   readonly culprit: number | null
@@ -33,7 +36,9 @@ export interface FairCurveResult {
 
 /** How many points are left out in turn, the worst met first, to find the one to move. */
 const MOST_TRIALS = 3
-/** Curvatures, and half widths, beyond this many times 1/length, or length, describe no body. */
+/** Lengths outside these, and curvatures, and half widths, beyond this many times 1/length, or length, describe no body. */
+const LEAST_LENGTH_MM = 1e-3
+const MOST_LENGTH_MM = 1e6
 const MOST_CURVATURE = 200
 const MOST_HEIGHT = 5
 
@@ -43,21 +48,15 @@ const MOST_HEIGHT = 5
  * where they like, so at most one inflection on either side of the waist), the one with the least integral of (dk/ds)^2 ds.
  *
  * A free end curvature is not negative. Starts from the aim alone; the work is bounded by a count. Whatever is asked, a finite
- * curve comes back; where it is not fair, it is the curve that goes up, down, up, down as near to the points as was found.
+ * curve comes back; where it is not fair, it is the nearest to the points that was found with curvature going up, down, up,
+ * down. Points out of order or out of bounds are left out of it, and the first of them is the culprit.
  *
  * Source of the aim: Moreton & Sequin 1992, Functional optimization for fair surface design (SIGGRAPH); Levien 2009, From
  * Spiral to Spline. The rule on the turns and the method are our own.
  */
 export function fairCurve(aim: FairCurveAim): FairCurveResult {
-  const { lengthMm, neckFlatHalfWidthMm: flat, through } = aim
-  const ends = [aim.tailCurvaturePerMm ?? 0, aim.neckCurvaturePerMm ?? 0]
-  const sound =
-    lengthMm > 0 &&
-    lengthMm < 1e6 &&
-    flat >= 0 &&
-    flat < MOST_HEIGHT * lengthMm &&
-    ends.every((k) => Math.abs(k) * lengthMm < MOST_CURVATURE)
-  if (!sound) {
+  const { lengthMm, through } = aim
+  if (!describesBody(aim)) {
     return {
       curve: halfCircle(lengthMm),
       fair: false,
@@ -99,12 +98,30 @@ export function fairCurve(aim: FairCurveAim): FairCurveResult {
   }
 }
 
+const isLength = (lengthMm: number): boolean => lengthMm > LEAST_LENGTH_MM && lengthMm < MOST_LENGTH_MM
+
+/** Whether length, flat and end curvatures are numbers a body can have; false for NaN too. */
+function describesBody({
+  lengthMm,
+  neckFlatHalfWidthMm: flat,
+  tailCurvaturePerMm,
+  neckCurvaturePerMm,
+}: FairCurveAim): boolean {
+  const ends = [tailCurvaturePerMm ?? 0, neckCurvaturePerMm ?? 0]
+  return (
+    isLength(lengthMm) &&
+    flat >= 0 &&
+    flat < MOST_HEIGHT * lengthMm &&
+    ends.every((k) => Math.abs(k) * lengthMm < MOST_CURVATURE)
+  )
+}
+
 /** Distance from a point to the nearest place between two pieces: near enough to say which point is worst. */
 const distanceToCurveMm = (curve: Curve, point: Point): number =>
   curve.places.reduce((least, place) => Math.min(least, distanceMm(point, place.point) || 0), Number.MAX_VALUE)
 
 /** Something finite to draw where the numbers describe no body at all. */
 function halfCircle(lengthMm: number): Curve {
-  const radiusMm = lengthMm > 0 && lengthMm < 1e9 ? lengthMm / 2 : 1
+  const radiusMm = isLength(lengthMm) ? lengthMm / 2 : 1
   return makeCurve({ point: { x: 0, y: 0 }, headingRad: Math.PI / 2 }, [arc(radiusMm, Math.PI)])
 }

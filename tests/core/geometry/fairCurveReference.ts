@@ -12,8 +12,24 @@ export interface FairPolyline {
   readonly variation: number
 }
 
+export interface Patience {
+  /** Weight of squared misses: above the pull of the points, well below what makes the steps tiny. */
+  readonly stiffness: number
+  readonly rounds: number
+  readonly stepsPerRound: number
+}
+
+export const PATIENT: Patience = { stiffness: 1e5, rounds: 40, stepsPerRound: 2000 }
+/** For curves held hard by their points. */
+export const MOST_PATIENT: Patience = { stiffness: 1e6, rounds: 60, stepsPerRound: 3000 }
+
 /** Fair polyline of about `count` steps; `fourPhases` false lets curvature turn as often as it likes. */
-export function fairPolyline(aim: FairCurveAim, count: number, fourPhases: boolean): FairPolyline {
+export function fairPolyline(
+  aim: FairCurveAim,
+  count: number,
+  fourPhases: boolean,
+  { stiffness: rho, rounds, stepsPerRound }: Patience,
+): FairPolyline {
   const size = aim.lengthMm
   const stops = [...aim.through, { x: size, y: aim.neckFlatHalfWidthMm }].map((p) => [p.x / size, p.y / size] as const)
   const chords = stops.map((p, j) => Math.hypot(p[0] - (stops[j - 1]?.[0] ?? 0), p[1] - (stops[j - 1]?.[1] ?? 0)))
@@ -46,7 +62,6 @@ export function fairPolyline(aim: FairCurveAim, count: number, fourPhases: boole
   const lambda = new Float64Array(misses.length)
   const headings = new Float64Array(n + 1)
   const bends = new Float64Array(n + 1)
-  let rho = +(process.env.R0 ?? 1e3)
 
   function walk(z: Float64Array): number {
     let px = 0
@@ -127,11 +142,11 @@ export function fairPolyline(aim: FairCurveAim, count: number, fourPhases: boole
   const before = new Float64Array(x.length)
   const slope = new Float64Array(x.length)
   project(x)
-  for (let outer = 0; outer < OUTER; outer++) {
+  for (let outer = 0; outer < rounds; outer++) {
     const last: number[] = [value(x)]
     gradient(x, g)
     let length = 1e-3
-    for (let inner = 0; inner < INNER; inner++) {
+    for (let inner = 0; inner < stepsPerRound; inner++) {
       for (let p = 0; p < x.length; p++) trial[p] = x[p]! - length * g[p]!
       project(trial)
       let dot = 0
@@ -165,7 +180,6 @@ export function fairPolyline(aim: FairCurveAim, count: number, fourPhases: boole
     }
     walk(x)
     for (let r = 0; r < misses.length; r++) lambda[r]! += rho * misses[r]!
-    rho = Math.min(rho * +(process.env.G ?? 3), MOST_RHO)
   }
 
   const variation = walk(x)
@@ -184,7 +198,3 @@ export function fairPolyline(aim: FairCurveAim, count: number, fourPhases: boole
     variation,
   }
 }
-
-const OUTER = +(process.env.O ?? 14)
-const INNER = +(process.env.I ?? 1500)
-const MOST_RHO = +(process.env.R ?? 1e6)

@@ -66,7 +66,11 @@ function outlineMisfits(plan: Plan, numbers: Numbers, geometry: Geometry, report
   }
   if (!fairness.fair) {
     const which = fairness.culprit ?? 1
-    const fields = [WIDTHS[which] ?? WIDTHS[1], PLACES[which] ?? PLACES[1]]
+    const { tailRadiusMm, neckRadiusMm, neckFlatMm } = plan.outline.keyWidths
+    const fields: PlanField[] = [WIDTHS[which] ?? WIDTHS[1], PLACES[which] ?? PLACES[1]]
+    // An end held to a radius can be what no fair curve meets.
+    if (tailRadiusMm !== null) fields.push('outline.keyWidths.tailRadiusMm')
+    if (neckFlatMm === 0 && neckRadiusMm !== null) fields.push('outline.keyWidths.neckRadiusMm')
     report('keyWidthsNotFair', 'cannot', fields, { missMm: fairness.missMm, which })
     return
   }

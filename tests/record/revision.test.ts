@@ -63,7 +63,7 @@ describe('what changed since a sheet was printed', () => {
     removeRing(ringId),
     addRing(fresh, { innerRadiusMm: 70, outerRadiusMm: 72, join: 'closed', gapMm: null, tileCount: null }),
     setTolerance('body.lengthMm', 1),
-  ].reduce((bundle, recipe) => edited(bundle, recipe as Parameters<typeof edited>[1], metaWith(newId)), deeper)
+  ].reduce((bundle, recipe) => edited(bundle, recipe, metaWith(newId)), deeper)
 
   it('is listed path by path, with the value that stood there and the one that stands now', () => {
     const since = changesSinceRevision(revisionCode(deeper.row.doc).toLowerCase(), later.row.doc, later.changes)

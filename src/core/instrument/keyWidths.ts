@@ -1,5 +1,5 @@
 import type { Curve } from '../geometry/curve.ts'
-import { fairCurve } from '../geometry/fairCurve.ts'
+import { fairCurve } from '../geometry/fair/fairCurve.ts'
 import { curvatureOf } from '../figure.ts'
 import type { KeyWidthsPlan, Radius } from '../plan.ts'
 

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { differentiateChain } from '../../../src/core/geometry/chainDerivative.ts'
-import { makeChainSpace, makeChainSums } from '../../../src/core/geometry/chainSpace.ts'
-import { makeCurve } from '../../../src/core/geometry/curve.ts'
-import { factorPositive, solveLower, solveUpper } from '../../../src/core/geometry/denseSolve.ts'
-import { chooseTurns, signBetweenTurns } from '../../../src/core/geometry/turnPattern.ts'
-import { expectWithin } from '../within.ts'
+import { differentiateChain } from '../../../../src/core/geometry/fair/chainDerivative.ts'
+import { makeChainSpace, makeChainSums } from '../../../../src/core/geometry/fair/chainSpace.ts'
+import { makeCurve } from '../../../../src/core/geometry/curve.ts'
+import { factorPositive, solveLower, solveUpper } from '../../../../src/core/geometry/fair/denseSolve.ts'
+import { chooseTurns, signBetweenTurns } from '../../../../src/core/geometry/fair/turnPattern.ts'
+import { expectWithin } from '../../within.ts'
 
 const space = makeChainSpace([3, 2, 4])
 const n = space.unknownCount

@@ -1,6 +1,6 @@
 import type { ChainSpace } from './chainSpace.ts'
-import type { Point } from './point.ts'
-import { distanceMm } from './point.ts'
+import type { Point } from '../point.ts'
+import { distanceMm } from '../point.ts'
 
 /**
  * A first guess for a fair curve through `stops` (tail first, neck end last): headings from the circles through each point

@@ -1,15 +1,15 @@
 import type { ChainSpace } from './chainSpace.ts'
 import { makeChainSpace } from './chainSpace.ts'
-import type { Curve } from './curve.ts'
-import { curveAt, headingsAtMm, makeCurve } from './curve.ts'
+import type { Curve } from '../curve.ts'
+import { curveAt, headingsAtMm, makeCurve } from '../curve.ts'
 import type { ChainAim } from './fairAim.ts'
 import type { FairCurveAim } from './fairCurve.ts'
 import { fitChain } from './fairSolve.ts'
 import { guessChain } from './fairStart.ts'
-import type { Piece } from './piece.ts'
-import { straight } from './piece.ts'
-import type { Point } from './point.ts'
-import { distanceMm } from './point.ts'
+import type { Piece } from '../piece.ts'
+import { straight } from '../piece.ts'
+import type { Point } from '../point.ts'
+import { distanceMm } from '../point.ts'
 
 /** Pieces along the whole curve: enough that more would move it by a few 0.001 mm; no span has fewer than LEAST_PIECES. */
 const PIECES = 72

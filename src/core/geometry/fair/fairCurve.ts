@@ -1,9 +1,9 @@
-import type { Curve } from './curve.ts'
-import { makeCurve } from './curve.ts'
+import type { Curve } from '../curve.ts'
+import { makeCurve } from '../curve.ts'
 import { canPass, fitThrough } from './fairFit.ts'
-import { arc } from './piece.ts'
-import type { Point } from './point.ts'
-import { distanceMm } from './point.ts'
+import { arc } from '../piece.ts'
+import type { Point } from '../point.ts'
+import { distanceMm } from '../point.ts'
 
 /** Half an outline, asked for by a few of its points: from (0, 0) square to the axis to the neck end, square to it again. */
 export interface FairCurveAim {

@@ -1,8 +1,8 @@
 // The same aim as fairCurve by plain means that share nothing with it: several hundred straight steps, their slopes of curvature as
 // unknowns, an augmented Lagrangian for the places and projected gradient steps of Barzilai and Borwein length for the signs
 // (Birgin, Martinez & Raydan 2000, Nonmonotone spectral projected gradient methods; from memory).
-import type { FairCurveAim } from '../../../src/core/geometry/fairCurve.ts'
-import type { Point } from '../../../src/core/geometry/point.ts'
+import type { FairCurveAim } from '../../../../src/core/geometry/fair/fairCurve.ts'
+import type { Point } from '../../../../src/core/geometry/point.ts'
 
 export interface FairPolyline {
   readonly points: readonly Point[]

@@ -1,7 +1,7 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import type { FairCurveAim } from '../../../src/core/geometry/fairCurve.ts'
-import { fairCurve } from '../../../src/core/geometry/fairCurve.ts'
+import type { FairCurveAim } from '../../../../src/core/geometry/fair/fairCurve.ts'
+import { fairCurve } from '../../../../src/core/geometry/fair/fairCurve.ts'
 
 describe('whatever is asked, something finite comes back', () => {
   const check = (aim: FairCurveAim) => {

@@ -1,11 +1,11 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
-import type { Curve } from '../../../src/core/geometry/curve.ts'
-import { curveAt } from '../../../src/core/geometry/curve.ts'
-import type { FairCurveAim } from '../../../src/core/geometry/fairCurve.ts'
-import { fairCurve } from '../../../src/core/geometry/fairCurve.ts'
-import type { Point } from '../../../src/core/geometry/point.ts'
-import { expectWithin } from '../within.ts'
+import type { Curve } from '../../../../src/core/geometry/curve.ts'
+import { curveAt } from '../../../../src/core/geometry/curve.ts'
+import type { FairCurveAim } from '../../../../src/core/geometry/fair/fairCurve.ts'
+import { fairCurve } from '../../../../src/core/geometry/fair/fairCurve.ts'
+import type { Point } from '../../../../src/core/geometry/point.ts'
+import { expectWithin } from '../../within.ts'
 import { fairPolyline, MOST_PATIENT, PATIENT } from './fairCurveReference.ts'
 
 /** An aim from x and half width by turns. */

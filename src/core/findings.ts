@@ -20,6 +20,7 @@ export const FINDING_CODES = [
   'keyWidthsNeedLength',
   'keyWidthsOutOfOrder',
   'keyWidthsNotFair', // values: missMm, which (0 lower bout, 1 waist, 2 upper bout)
+  'keyWidthsNoWaist',
   'keyWidthNotWidest', // values: which, foundMm, foundAtMm, wantedMm
   'sidesTooTightToBend', // values: radiusMm, atMm, thicknessMm, times, bendableMm
   'sidesTightToBend', // the same with easyMm

@@ -76,6 +76,10 @@ function outlineMisfits(plan: Plan, numbers: Numbers, geometry: Geometry, report
   }
   const { body } = numbers
   const keys = plan.outline.keyWidths
+  if (body.waistMm === 'none') {
+    report('keyWidthsNoWaist', 'care', [WIDTHS[1], PLACES[1]])
+    return
+  }
   const wanted = [keys.lowerBoutMm, keys.waistMm, keys.upperBoutMm]
   const widths = [body.lowerBoutMm, body.waistMm, body.upperBoutMm]
   const places = [body.lowerBoutAtMm, body.waistAtMm, body.upperBoutAtMm]

@@ -43,6 +43,11 @@ export const BODY_FINDINGS: WritersFor<BodyCode> = {
     sentence: `The nearest fair curve misses by ${value('missMm', 'thickness') ?? 'some way'}; the ${widthName(number('which')).toLowerCase()} is what it fights with.`,
     mend: `${widthName(number('which'))}: change the width or move its place a little, or free the Radius at the tail and neck.`,
   }),
+  keyWidthsNoWaist: () => ({
+    title: 'The body has no waist',
+    sentence: 'The fair curve through these widths is nowhere narrower between the bouts than beside them.',
+    mend: 'Waist: make it narrower than both bouts. Or keep it, if a body without a waist is wanted.',
+  }),
   keyWidthNotWidest: ({ value, number }) => {
     const name = widthName(number('which'))
     const extreme = name === 'Waist' ? 'narrowest' : 'widest'

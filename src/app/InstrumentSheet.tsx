@@ -48,7 +48,14 @@ export function InstrumentSheet({ row, id, children }: Props) {
       <SheetFrame
         windowTitle={`${windowTitle} · Ribwright`}
         place={`${id} ${row.path}`}
-        banner={isOpen && isElsewhere && <output className="banner">{OVERVIEW_WORDS.readOnly}</output>}
+        banner={
+          isOpen && (
+            <>
+              {isElsewhere && <output className="banner">{OVERVIEW_WORDS.readOnly}</output>}
+              <MisfitBanner id={id} />
+            </>
+          )
+        }
         foot={isOpen && doc !== null ? <InstrumentFoot row={row} id={id} facts={facts} /> : <ListLink />}
       >
         {isOpen && children}
@@ -63,6 +70,19 @@ export function InstrumentSheet({ row, id, children }: Props) {
         )}
       </SheetFrame>
     </SheetFactsContext>
+  )
+}
+
+/** What cannot be built is said on every sheet, not only where its fields stand. */
+function MisfitBanner({ id }: { readonly id: string }) {
+  const count = useCommission(
+    (state) => state.computed?.findings.filter(({ weight }) => weight === 'cannot').length ?? 0,
+  )
+  if (count === 0) return null
+  return (
+    <output className="banner">
+      {OVERVIEW_WORDS.cannot(count)} <Link href={`/i/${id}`}>{OVERVIEW_WORDS.seeMisfits}</Link>
+    </output>
   )
 }
 

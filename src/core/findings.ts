@@ -40,6 +40,7 @@ export const FINDING_CODES = [
   'ringPassesDoNotAdvance', // values: ring
   'channelTooDeep', // values: depthMm, plateMm
   'ringProudOfInlay',
+  'boardCoversHole', // values: overHoleMm
   'soundholeCutterTooWide', // values: cutterMm, radiusMm
 ] as const
 export type FindingCode = (typeof FINDING_CODES)[number]

@@ -23,6 +23,8 @@ const CAP_OVER_RIM = 1.02
 const SHALLOWEST_SIDE_MM = 15
 const HOLE_TO_RING_MM = 2.5
 const HOLE_TO_EDGE_MM = 5
+/** A board may just reach over the edge of the hole; much further is hardly meant. */
+const BOARD_OVER_HOLE_MM = 5
 const UNDER_CHANNEL_MM = 0.6
 
 type Report = (
@@ -54,7 +56,8 @@ function outlineMisfits(plan: Plan, numbers: Numbers, geometry: Geometry, report
     report('outlineTooManyOpen', 'cannot', ['outline.pieces'], { open: outline.openCount })
   else if (Math.hypot(alongMm, acrossMm) > CLOSES_WITHIN_MM)
     report('outlineDoesNotClose', 'cannot', drawnBy, { alongMm, acrossMm })
-  if (Math.abs(cornerRad) > CORNER_FROM_RAD) report('outlineHasCorner', 'cannot', ['outline.pieces'], { cornerRad })
+  if (outline.openCount <= MOST_OPEN && Math.abs(cornerRad) > CORNER_FROM_RAD)
+    report('outlineHasCorner', 'cannot', ['outline.pieces'], { cornerRad })
   if (crossesItself(outline.half)) report('outlineCrossesItself', 'cannot', drawnBy)
 
   const { fairness } = outline
@@ -184,6 +187,9 @@ function holeMisfits(plan: Plan, numbers: Numbers, geometry: Geometry, report: R
       clearMm: inside ? clearMm : -Math.abs(clearMm),
     })
   if (cutterMm > radiusMm) report('soundholeCutterTooWide', 'cannot', ['soundhole.cutterMm'], { cutterMm, radiusMm })
+  const overHoleMm = radiusMm - numbers.soundhole.centreToBoardEndMm
+  if (overHoleMm > BOARD_OVER_HOLE_MM)
+    report('boardCoversHole', 'care', ['board.overBodyMm', 'soundhole.centreMm'], { overHoleMm })
   const toRing = numbers.soundhole.toFirstRingMm
   if (typeof toRing === 'number' && toRing < HOLE_TO_RING_MM)
     report('holeRingTooClose', toRing < 0 ? 'cannot' : 'care', ['soundhole.radiusMm', 'rosette.rings'], {

@@ -16,6 +16,7 @@ import { groupNumbers, type NumberGroup } from './stageGroups.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
 
 const ABOVE_TITLE_BLOCK_MM = 4
+const UNDER_WARNING_MM = 4
 
 /**
  * The stage sheet of one instrument: the chosen stages in order, then their cautions in full, on as many pages as it takes.
@@ -30,12 +31,27 @@ export function layStageSheet(order: StageSheetOrder): readonly Page[] {
     ...order.stages.map((stage, i) => layStage(order, stage, column, i === 0)),
     ...cautionsRun(order, column),
   ]
-  const pages = flowOntoPages(runs, { topMm: MARGIN_MM, bottomMm: titleTopMm - ABOVE_TITLE_BLOCK_MM })
+  const warning = misfitWarning(order, column)
+  const topMm = MARGIN_MM + (warning === null ? 0 : warning.area.heightMm + UNDER_WARNING_MM)
+  const pages = flowOntoPages(runs, { topMm, bottomMm: titleTopMm - ABOVE_TITLE_BLOCK_MM })
   return pages.map((blocks, i) => {
     const place = { number: i + 1, count: pages.length }
     const title = layTitleBlock(order, { ...place, shows: showsOf(order, blocks) }, column)
-    return { size: order.paperSize, widthMm, heightMm, ...place, blocks: [...blocks, shiftBlock(title, titleTopMm)] }
+    const head = warning === null ? [] : [shiftBlock(warning, MARGIN_MM)]
+    return {
+      size: order.paperSize,
+      widthMm,
+      heightMm,
+      ...place,
+      blocks: [...head, ...blocks, shiftBlock(title, titleTopMm)],
+    }
   })
+}
+
+/** A sheet is cut to: while something cannot be built, every page says so before anything else. */
+function misfitWarning(order: StageSheetOrder, column: Column): Block | null {
+  const count = order.computed.findings.filter(({ weight }) => weight === 'cannot').length
+  return count === 0 ? null : layCautions([order.words.paper.misfits(count)], null, column)
 }
 
 function layStage(order: StageSheetOrder, stage: StageOnSheet, column: Column, isFirst: boolean): Run {

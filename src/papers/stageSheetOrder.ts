@@ -13,7 +13,7 @@ import type { PaperSize } from './page.ts'
 /** What a stage sheet is made from. */
 export interface StageSheetOrder {
   readonly doc: Pick<CommissionDoc, 'number' | 'title' | 'brief' | 'tolerances'>
-  readonly computed: Pick<Computed, 'numbers'>
+  readonly computed: Pick<Computed, 'numbers' | 'findings'>
   /** The stages to print, in building order. */
   readonly stages: readonly StageOnSheet[]
   /** How many stages the instrument has, printed or not. */

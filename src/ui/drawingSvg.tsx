@@ -189,11 +189,8 @@ export const DimensionMark = memo(function DimensionMark({
           strokeWidth={round(pens.narrow * mmPerUnit)}
         />
       )}
-      {dimension.ticks.map(({ at, alongDeg }) => (
-        <g
-          key={`${at.x} ${at.y}`}
-          transform={`translate(${round(at.x)} ${round(at.y)}) rotate(${round(alongDeg - 45)})`}
-        >
+      {dimension.ticks.map(({ at, alongDeg }, i) => (
+        <g key={i} transform={`translate(${round(at.x)} ${round(at.y)}) rotate(${round(alongDeg - 45)})`}>
           <path
             className="steady line line-tick"
             d={svgPath([

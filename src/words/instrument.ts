@@ -70,6 +70,9 @@ export const OVERVIEW_WORDS = {
   opening: 'Opening the instrument.',
   notFound: 'There is no such sheet.',
   toBench: 'To the bench',
+  cannot: (count: number) =>
+    `Cannot be built as planned: ${count === 1 ? 'one thing does' : `${count} things do`} not fit. Do not cut to these numbers.`,
+  seeMisfits: 'See what',
   readOnly:
     'This instrument is being written in another tab. What you see here stays live; it can be changed here once that tab is closed.',
 } as const

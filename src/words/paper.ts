@@ -25,6 +25,11 @@ export const PAPER_WORDS = {
   cautionsInFull: 'Cautions in full',
   cautionsNote:
     'Usual in the trade, and no more than that: the label, the safety data sheet and your local codes go before anything said here.',
+  /** At the head of every page while something cannot be built. */
+  misfits: (count: number) => ({
+    title: 'Cannot be built as planned',
+    short: `${count === 1 ? 'One thing does' : `${count} things do`} not fit: do not cut to these numbers. The app says what, under Next.`,
+  }),
   legend:
     'Targets are this instrument’s, in the shop’s units. “Within” is what the stage allows either way; where none stands, none was set. Write what you measure in the boxes.',
   titleBlock: {

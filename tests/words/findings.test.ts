@@ -18,6 +18,7 @@ const SAMPLES: Record<FindingCode, Pick<Finding, 'fields' | 'values'>> = {
   keyWidthsNeedLength: { fields: ['outline.lengthMm'], values: {} },
   keyWidthsOutOfOrder: { fields: ['outline.keyWidths.waistAtMm'], values: {} },
   keyWidthsNotFair: { fields: ['outline.keyWidths.waistMm'], values: { missMm: 4.2, which: 1 } },
+  boardCoversHole: { fields: ['board.overBodyMm'], values: { overHoleMm: 30 } },
   keyWidthsNoWaist: { fields: ['outline.keyWidths.waistMm'], values: {} },
   keyWidthNotWidest: {
     fields: ['outline.keyWidths.lowerBoutAtMm'],

@@ -11,7 +11,11 @@ const FULL_GUTTER_MM = 8
 const TEXT_LEFT_MM = PAD_MM + SIGN_MM + 2
 
 /** The cautions of a stage side by side: sign, title and one short rule, each in its frame. */
-export function layCautions(cautions: readonly CautionWords[], stage: StageOnSheet, column: Column): Block {
+export function layCautions(
+  cautions: readonly Pick<CautionWords, 'title' | 'short'>[],
+  stage: StageOnSheet | null,
+  column: Column,
+): Block {
   const widthMm = (column.widthMm - GUTTER_MM * (cautions.length - 1)) / cautions.length
   const bodies = cautions.map(({ short }) => wrapText(short, widthMm - TEXT_LEFT_MM - PAD_MM, TYPE.caution))
   const most = Math.max(...bodies.map((lines) => lines.length))

@@ -40,7 +40,7 @@ export const BODY_FINDINGS: WritersFor<BodyCode> = {
   }),
   keyWidthsNotFair: ({ value, number }) => ({
     title: 'No fair curve meets these widths',
-    sentence: `The nearest fair curve misses by ${value('missMm', 'thickness') ?? 'some way'}; the ${widthName(number('which')).toLowerCase()} is what it fights with.`,
+    sentence: `The nearest fair curve misses half the width by ${value('missMm', 'thickness') ?? 'some way'}; the ${widthName(number('which')).toLowerCase()} is what it fights with.`,
     mend: `${widthName(number('which'))}: change the width or move its place a little, or free the Radius at the tail and neck.`,
   }),
   keyWidthsNoWaist: () => ({

@@ -1,7 +1,10 @@
 import type { FindingCode } from '../../core/findings.ts'
 import type { WritersFor } from './findingWords.ts'
 
-type RosetteCode = Extract<FindingCode, `hole${string}` | `ring${string}` | `channel${string}` | `soundhole${string}`>
+type RosetteCode = Extract<
+  FindingCode,
+  `hole${string}` | `ring${string}` | `channel${string}` | `soundhole${string}` | `board${string}`
+>
 
 const isMinus = (value: number | null) => value !== null && value < 0
 const ringName = (ring: number | null) => (ring === null ? 'A ring' : `Ring ${ring}`)
@@ -33,7 +36,10 @@ export const ROSETTE_FINDINGS: WritersFor<RosetteCode> = {
   }),
   ringGapShows: ({ value, number }) => ({
     title: `The gap of ${ringName(number('ring')).toLowerCase()} shows beside the board`,
-    sentence: `The gap is ${value('gapMm', 'bodyLength') ?? 'too long'}; the board hides ${value('hiddenMm', 'bodyLength') ?? 'less'}, and a margin of ${value('marginMm', 'bodyLength') ?? 'some length'} is to stay hidden on both sides.`,
+    sentence:
+      number('hiddenMm') === 0
+        ? 'The board hides no part of the whole width of this ring.'
+        : `The gap is ${value('gapMm', 'bodyLength') ?? 'too long'}; the board hides ${value('hiddenMm', 'bodyLength') ?? 'less'}, and a margin of ${value('marginMm', 'bodyLength') ?? 'some length'} is to stay hidden on both sides.`,
     mend: 'Rings: make the gap shorter or close the ring. Or take more Board over the body, or a wider board at its end.',
   }),
   ringCutterTooWide: ({ value, number }) => ({
@@ -55,6 +61,11 @@ export const ROSETTE_FINDINGS: WritersFor<RosetteCode> = {
     title: 'Nothing of the inlay is let in',
     sentence: 'What stands proud is as much as the inlay is thick, so there is no channel.',
     mend: 'Inlay stands proud by: make it less than the Inlay thickness.',
+  }),
+  boardCoversHole: ({ value }) => ({
+    title: 'The board covers part of the hole',
+    sentence: `Its end stands ${value('overHoleMm', 'bodyLength') ?? 'some way'} inside the edge of the hole.`,
+    mend: 'Board over the body: make it shorter. Or move the Centre of the hole toward the tail.',
   }),
   soundholeCutterTooWide: ({ value }) => ({
     title: 'The cutter is too wide for the hole',

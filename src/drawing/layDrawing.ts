@@ -182,7 +182,7 @@ function layRadius(dimension: RadiusDimension, figureMm: number, text: string): 
       ['M', start.x, start.y],
       ['L', end.x, end.y],
     ],
-    ticks: [{ at: start, alongDeg: (dimension.towardRad * 180) / Math.PI }],
+    ticks: [{ at: start, alongDeg: (dimension.towardRad * 180) / Math.PI, mark: 'stroke' }],
     figure: textAway(text, figureMm, end, toward),
   }
 }
@@ -194,7 +194,7 @@ function layAngle(dimension: AngleDimension, figureMm: number, text: string): La
   return {
     figured: dimension.figured,
     lines: arcAbout(vertex, radiusMm, fromRad, toRad),
-    ticks: [fromRad, toRad].map((angle) => ({ at: on(angle), alongDeg: (angle * 180) / Math.PI + 90 })),
+    ticks: [fromRad, toRad].map((angle) => ({ at: on(angle), alongDeg: (angle * 180) / Math.PI + 90, mark: 'stroke' })),
     figure: textAway(text, figureMm, on(middle), { x: 1, y: 0 }),
   }
 }

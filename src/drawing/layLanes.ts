@@ -1,6 +1,6 @@
 import type { Point } from '../core/geometry/point.ts'
 import type { Linear, PathCommand, Side } from './drawing.ts'
-import { type LaidDimension, textAt } from './sheet.ts'
+import { type LaidDimension, type Tick, textAt } from './sheet.ts'
 
 /** Distances in parts of the figures' size. */
 const LANE = 2
@@ -165,7 +165,13 @@ function drawPlaced(
   return {
     figured: dimension.figured,
     lines,
-    ticks: ends.map(({ along }) => ({ at: pointOf(way, along, lineAcross), alongDeg: way.level ? 0 : 90 })),
+    ticks: ends.map(({ along }, i): Tick => {
+      const at = pointOf(way, along, lineAcross)
+      if (dimension.line.way !== 'running') return { at, alongDeg: way.level ? 0 : 90, mark: 'stroke' }
+      const origin = pointOf(way, ends[0]?.along ?? along, lineAcross)
+      const alongDeg = (Math.atan2(at.y - origin.y, at.x - origin.x) * 180) / Math.PI
+      return { at, alongDeg, mark: i === 0 ? 'origin' : 'arrow' }
+    }),
     figure: overLine(textOf(dimension), figureMm, pivot, way.level),
   }
 }
@@ -190,7 +196,7 @@ export function layInPlace(dimension: Linear, figureMm: number, text: string): L
     ['M', from.x, from.y],
     ['L', to.x, to.y],
   ]
-  const ticks = [from, to].map((at) => ({ at, alongDeg: way.level ? 0 : 90 }))
+  const ticks = [from, to].map((at): Tick => ({ at, alongDeg: way.level ? 0 : 90, mark: 'stroke' }))
   if (fits) {
     // The figure keeps clear of both ends.
     const room = (width / 2 + 0.5 * figureMm) / span

@@ -40,11 +40,21 @@ export interface LaidText {
   readonly heightMm: number
 }
 
+/**
+ * An oblique stroke ends a length between two points. Lengths that run from one origin share a line, so they begin in a circle there and
+ * each ends in an arrow away from it (ISO 129-1, running dimensions): else they read as links of a chain.
+ */
+export interface Tick {
+  readonly at: Point
+  readonly alongDeg: number
+  readonly mark: 'stroke' | 'origin' | 'arrow'
+}
+
 export interface LaidDimension {
   readonly figured: Figured
   readonly lines: readonly PathCommand[]
-  /** Oblique strokes: where, and the direction of the line they end. */
-  readonly ticks: readonly { readonly at: Point; readonly alongDeg: number }[]
+  /** What ends its line: where, and the direction of the line there. */
+  readonly ticks: readonly Tick[]
   readonly figure: LaidText
 }
 

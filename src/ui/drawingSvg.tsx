@@ -1,6 +1,6 @@
 import { type KeyboardEvent, memo } from 'react'
 import type { Drawing, LineRole, NumberRef, PathShape } from '../drawing/drawing.ts'
-import { boxOf, type Laid, type LaidDimension, type LaidStation, type LaidText } from '../drawing/sheet.ts'
+import { boxOf, type Laid, type LaidDimension, type LaidStation, type LaidText, type Tick } from '../drawing/sheet.ts'
 import { svgNumber, svgPath } from '../drawing/svgPath.ts'
 
 /** Two line widths and their dashes in units of the sheet, after ISO 128: wide and narrow stand 2 : 1. */
@@ -161,6 +161,43 @@ export interface Tapping {
 export const isSame = (a: NumberRef | null | undefined, b: NumberRef): boolean =>
   a !== null && a !== undefined && a.key === b.key && (a.row ?? null) === (b.row ?? null)
 
+const STROKE = svgPath([
+  ['M', -0.3, 0],
+  ['L', 0.3, 0],
+])
+const ARROW = svgPath([
+  ['M', -0.55, -0.18],
+  ['L', 0, 0],
+  ['L', -0.55, 0.18],
+])
+
+/** What ends a dimension line, in figure heights: an oblique stroke, the circle of an origin, or an arrow away from it. */
+function TickMark({
+  tick,
+  figureMm,
+  penMm,
+}: {
+  readonly tick: Tick
+  readonly figureMm: number
+  readonly penMm: number
+}) {
+  const { at, alongDeg, mark } = tick
+  const turn = round(mark === 'stroke' ? alongDeg - 45 : alongDeg)
+  const pen = {
+    className: 'line line-tick',
+    fill: 'none',
+    stroke: 'currentColor',
+    strokeWidth: round(penMm / figureMm),
+  }
+  return (
+    <g transform={`translate(${round(at.x)} ${round(at.y)}) rotate(${turn}) scale(${round(figureMm)})`}>
+      <g className="steady">
+        {mark === 'origin' ? <circle r={0.22} {...pen} /> : <path d={mark === 'arrow' ? ARROW : STROKE} {...pen} />}
+      </g>
+    </g>
+  )
+}
+
 export const DimensionMark = memo(function DimensionMark({
   dimension,
   mmPerUnit,
@@ -177,7 +214,6 @@ export const DimensionMark = memo(function DimensionMark({
   readonly tapping: Tapping | null
 }) {
   const { figure, figured } = dimension
-  const half = 0.3 * figureMm
   const body = (
     <>
       {dimension.lines.length > 0 && (
@@ -189,19 +225,8 @@ export const DimensionMark = memo(function DimensionMark({
           strokeWidth={round(pens.narrow * mmPerUnit)}
         />
       )}
-      {dimension.ticks.map(({ at, alongDeg }, i) => (
-        <g key={i} transform={`translate(${round(at.x)} ${round(at.y)}) rotate(${round(alongDeg - 45)})`}>
-          <path
-            className="steady line line-tick"
-            d={svgPath([
-              ['M', -half, 0],
-              ['L', half, 0],
-            ])}
-            fill="none"
-            stroke="currentColor"
-            strokeWidth={round(pens.wide * 0.8 * mmPerUnit)}
-          />
-        </g>
+      {dimension.ticks.map((tick, i) => (
+        <TickMark key={i} tick={tick} figureMm={figureMm} penMm={pens.wide * 0.8 * mmPerUnit} />
       ))}
       <Lettering text={figure} figureMm={figureMm} kind="figure" />
     </>

@@ -1,5 +1,6 @@
 import { type ReactNode, useCallback, useEffect, useState } from 'react'
 import { Link } from 'wouter'
+import { countCannot } from '../core/findings.ts'
 import { revisionCode } from '../record/revision.ts'
 import { type SheetFacts, SheetFactsContext } from '../ui/sheetFacts.ts'
 import { TitleBlock } from '../ui/TitleBlock.tsx'
@@ -75,9 +76,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
 
 /** What cannot be built is said on every sheet, not only where its fields stand. */
 function MisfitBanner({ id }: { readonly id: string }) {
-  const count = useCommission(
-    (state) => state.computed?.findings.filter(({ weight }) => weight === 'cannot').length ?? 0,
-  )
+  const count = useCommission((state) => countCannot(state.computed?.findings ?? []))
   if (count === 0) return null
   return (
     <output className="banner">

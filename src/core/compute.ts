@@ -1,6 +1,7 @@
 import type { Finding } from './findings.ts'
 import { findMisfits } from './misfits.ts'
 import { curveAt } from './geometry/curve.ts'
+import { plane } from './geometry/surface.ts'
 import { type Back, makeBack } from './instrument/back.ts'
 import { measureBlock } from './instrument/block.ts'
 import { type Bouts, findBouts, halfWidthAtMm, measureBody } from './instrument/body.ts'
@@ -109,7 +110,7 @@ export function compute(plan: Plan): Computed {
     upperBout: acrossAt(bouts.upperBoutMm),
   }
   const neck = rim.at(-1)!
-  const lowest = insideDepth({ heightMm: () => 0, slope: () => ({ x: 0, y: 0 }) }, back.surface, lengthMm)
+  const lowest = insideDepth(plane(0, 0), back.surface, lengthMm)
 
   const numbers: Numbers = {
     body,

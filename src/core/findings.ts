@@ -12,6 +12,10 @@ export interface Finding {
   readonly values: Readonly<Record<string, number>>
 }
 
+/** How many of them keep the instrument from being built as planned. */
+export const countCannot = (findings: readonly Finding[]): number =>
+  findings.filter(({ weight }) => weight === 'cannot').length
+
 export const FINDING_CODES = [
   'outlineTooManyOpen', // values: open
   'outlineDoesNotClose', // values: alongMm, acrossMm

@@ -54,10 +54,11 @@ function outlineMisfits(plan: Plan, numbers: Numbers, geometry: Geometry, report
   const { alongMm, acrossMm, cornerRad } = outline.closure
   if (outline.openCount > MOST_OPEN)
     report('outlineTooManyOpen', 'cannot', ['outline.pieces'], { open: outline.openCount })
-  else if (Math.hypot(alongMm, acrossMm) > CLOSES_WITHIN_MM)
-    report('outlineDoesNotClose', 'cannot', drawnBy, { alongMm, acrossMm })
-  if (outline.openCount <= MOST_OPEN && Math.abs(cornerRad) > CORNER_FROM_RAD)
-    report('outlineHasCorner', 'cannot', ['outline.pieces'], { cornerRad })
+  else {
+    if (Math.hypot(alongMm, acrossMm) > CLOSES_WITHIN_MM)
+      report('outlineDoesNotClose', 'cannot', drawnBy, { alongMm, acrossMm })
+    if (Math.abs(cornerRad) > CORNER_FROM_RAD) report('outlineHasCorner', 'cannot', ['outline.pieces'], { cornerRad })
+  }
   if (crossesItself(outline.half)) report('outlineCrossesItself', 'cannot', drawnBy)
 
   const { fairness } = outline

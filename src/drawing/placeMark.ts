@@ -3,7 +3,7 @@ import type { RimRow } from '../core/instrument/rim.ts'
 import type { Drawing } from './drawing.ts'
 import { drawn, through } from './line.ts'
 import { LEVEL, onSheetMm } from './profile.ts'
-import { taperOf } from './sideDrawing.ts'
+import { taperOf } from './taper.ts'
 
 /** How far the mark of a place stands out over both edges, so that it is not taken for one of the side's own lines. */
 const BEYOND_MM = 9

@@ -7,7 +7,7 @@ import { figured } from './figured.ts'
 import { hatch } from './hatch.ts'
 import { closed, drawn, through } from './line.ts'
 import { alongBody, type Base, LEVEL, onSheetMm, profileCommands } from './profile.ts'
-import { taperOf } from './sideDrawing.ts'
+import { baseLines, taperOf } from './taper.ts'
 
 const STEP_MM = 40
 
@@ -63,20 +63,7 @@ export function sectionDrawing(
     return [drawn('thin', hatch(outline, 6)), drawn('edge', closed(through(outline)))]
   }
   const shapes: Shape[] = [
-    drawn(
-      'centre',
-      through([
-        { x: -10, y: 0 },
-        { x: lengthMm + 10, y: 0 },
-      ]),
-    ),
-    drawn(
-      'ghost',
-      through([
-        { x: 0, y: -taper.atZeroMm },
-        { x: lengthMm, y: -(taper.atZeroMm + taper.rise * lengthMm) },
-      ]),
-    ),
+    ...baseLines(lengthMm, taper),
     ...block(side, numbers.blocks.tail.thicknessMm),
     ...block(lengthMm - side, -numbers.blocks.neck.thicknessMm),
     wall(0, 1),

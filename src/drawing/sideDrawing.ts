@@ -5,15 +5,10 @@ import { inPlace, label, outside, running } from './dimension.ts'
 import type { Drawing, Shape } from './drawing.ts'
 import { figured } from './figured.ts'
 import { drawn, through } from './line.ts'
-import { type Base, edgeFromSide, edgeStops, LEVEL, onSheetMm, profileCommands } from './profile.ts'
+import { edgeFromSide, edgeStops, LEVEL, onSheetMm, profileCommands } from './profile.ts'
+import { baseLines, taperOf } from './taper.ts'
 
 const STEP_MM = 20
-
-/** The straight line from the back edge at the tail to the back edge at the neck, as dished. */
-export function taperOf({ numbers, geometry }: Computed): Base {
-  const { depthAtTailMm, depthAtNeckMm } = numbers.sides
-  return { atZeroMm: -depthAtTailMm, rise: (depthAtTailMm - depthAtNeckMm) / geometry.lengthMm }
-}
 
 /**
  * The rim seen from the treble side, tail to the left. Departures of the top edge from the rim plane and of the back edge from the
@@ -29,20 +24,7 @@ export function sideDrawing(computed: Computed, heightsTimes = 1): Drawing {
   const backY = (x: number, z: number) => onSheetMm(taper, heightsTimes, x, z)
   const ends = [numbers.rim[0]!, numbers.rim.at(-1)!]
   const shapes: Shape[] = [
-    drawn(
-      'centre',
-      through([
-        { x: -10, y: 0 },
-        { x: lengthMm + 10, y: 0 },
-      ]),
-    ),
-    drawn(
-      'ghost',
-      through([
-        { x: 0, y: -taper.atZeroMm },
-        { x: lengthMm, y: -(taper.atZeroMm + taper.rise * lengthMm) },
-      ]),
-    ),
+    ...baseLines(lengthMm, taper),
     drawn('edge', profileCommands(edgeFromSide(half, geometry.top.rim), stops, STEP_MM, LEVEL, heightsTimes)),
     drawn('edge', profileCommands(edgeFromSide(half, geometry.back.surface), stops, STEP_MM, taper, heightsTimes)),
     ...ends.map((row) =>

@@ -1,3 +1,4 @@
+import { countCannot } from '../core/findings.ts'
 import { type Block, MARGIN_MM, type Page, PAPER_SIZES, shiftBlock } from './page.ts'
 import { flowOntoPages, type Piece, type Run } from './flow.ts'
 import { layCautions, layCautionsInFull, layNote } from './blocks/caution.ts'
@@ -50,7 +51,7 @@ export function layStageSheet(order: StageSheetOrder): readonly Page[] {
 
 /** A sheet is cut to: while something cannot be built, every page says so before anything else. */
 function misfitWarning(order: StageSheetOrder, column: Column): Block | null {
-  const count = order.computed.findings.filter(({ weight }) => weight === 'cannot').length
+  const count = countCannot(order.computed.findings)
   return count === 0 ? null : layCautions([order.words.paper.misfits(count)], null, column)
 }
 

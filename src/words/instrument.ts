@@ -19,7 +19,6 @@ export const TITLE_BLOCK_WORDS = {
   unsaved: 'not saved',
   retry: 'Try again',
   saveCopy: 'Save a copy of everything',
-  fix: 'what to do',
   elsewhere: 'read only',
 } as const
 
@@ -42,7 +41,6 @@ export const REVISION_WORDS = {
   title: 'What has changed?',
   undo: 'Undo',
   redo: 'Redo',
-  nothingToUndo: 'Nothing to undo.',
   history: 'Last changes',
   since: 'Revision code on a printed sheet',
   sinceHint: 'Six signs, at the foot of every page. It tells what has changed since that page was printed.',
@@ -65,7 +63,6 @@ export const OVERVIEW_WORDS = {
   findings: 'What does not fit',
   noFindings: 'Nothing here is out of order.',
   goTo: 'Go to',
-  numbersOfStage: 'The numbers of this stage',
   printStage: 'Print this stage',
   opening: 'Opening the instrument.',
   notFound: 'There is no such sheet.',
@@ -97,13 +94,11 @@ export const STAGES_WORDS = {
   skipped: 'Left out of this instrument',
   addBack: (title: string) => `Bring “${title}” back in`,
   addBackShort: 'Bring in',
-  builtTo: 'built to',
 } as const
 
 export const BRIEF_SCREEN_WORDS = {
   title: 'Who is it for?',
   lead: 'What was agreed. None of it moves a number.',
-  people: 'Client',
   dates: 'Dates',
   agreed: 'Agreed',
   family: 'Kind of instrument',

@@ -1,59 +1,10 @@
-import type { OutlinePiece, Plan } from '../../src/core/plan.ts'
-
-const arc = (bend: 'convex' | 'concave', radiusMm: number, sweepDeg: number): OutlinePiece => ({
-  kind: 'arc',
-  bend,
-  radiusMm,
-  sweepDeg,
-})
-const straight = (lengthMm: number): OutlinePiece => ({ kind: 'straight', lengthMm })
-
-const KEY_WIDTHS = {
-  lowerBoutMm: 392,
-  lowerBoutAtMm: 137,
-  waistMm: 238,
-  waistAtMm: 296,
-  upperBoutMm: 290,
-  upperBoutAtMm: 400,
-  tailRadiusMm: 950,
-  neckFlatMm: 56,
-  neckRadiusMm: null,
-} as const
+import type { Plan } from '../../src/core/plan.ts'
+import { SMALL as SMALL_MODEL, STEEL_STRING } from '../generators/demoModels.ts'
 
 /** An invented steel-string body by compass arcs, domed both sides, flat upper bout, three rings. */
 export const STEEL: Plan = {
-  outline: {
-    lengthMm: 496,
-    kind: 'compassArcs',
-    pieces: [
-      arc('convex', 950, 4.2924098),
-      arc('convex', 135, 85.7075902),
-      arc('convex', 120, 47.1209334),
-      straight(17.864066),
-      arc('concave', 80, 71.5935367),
-      straight(15.484941),
-      arc('convex', 138, 24.4726033),
-      arc('convex', 95, 86.886104),
-      arc('convex', 500, 3.113896),
-      straight(28),
-    ],
-    keyWidths: KEY_WIDTHS,
-    treble: 'mirror',
-  },
-  rim: {
-    depthAtTailMm: 106,
-    depthAtNeckMm: 90,
-    sideThicknessMm: 2.2,
-    topAllowanceMm: 2,
-    backAllowanceMm: 3,
-    trimEachEndMm: 15,
-    stationStepMm: null,
-  },
-  back: { form: 'sphere', radiusMm: 4600 },
-  top: { form: 'flatUpperBout', radiusMm: 8500, flatFromMm: 406, flatSlopeDeg: 1.312, riseAtSaddleMm: 2 },
-  plates: { topMm: 2.8, backMm: 2.5 },
-  blocks: { tail: { widthMm: 76, thicknessMm: 22 }, neck: { widthMm: 80, thicknessMm: 36 } },
-  scale: { lengthMm: 645, jointFret: 14 },
+  ...STEEL_STRING.plan,
+  top: { ...STEEL_STRING.plan.top, riseAtSaddleMm: 2 },
   board: { overBodyMm: 90.2, widthAtJointMm: 56, widthAtEndMm: 57.5 },
   soundhole: { centreMm: 356, radiusMm: 50, cutterMm: 3 },
   rosette: {
@@ -76,18 +27,7 @@ export const SMALL: Plan = {
   outline: {
     ...STEEL.outline,
     lengthMm: 302,
-    pieces: [
-      arc('convex', 420, 5.7391705),
-      arc('convex', 80, 84.2608295),
-      arc('convex', 84, 39.2767423),
-      straight(11.799711),
-      arc('concave', 60, 57.9676749),
-      straight(11.114418),
-      arc('convex', 100, 18.6909327),
-      arc('convex', 58, 87.1694275),
-      arc('convex', 220, 2.8305725),
-      straight(20),
-    ],
+    pieces: SMALL_MODEL.plan.outline.pieces,
   },
   rim: { ...STEEL.rim, depthAtTailMm: 74, depthAtNeckMm: 64, sideThicknessMm: 1.7, topAllowanceMm: 1 },
   back: { form: 'sphere', radiusMm: 3600 },

@@ -3,6 +3,8 @@ import { setBriefField } from '../../src/record/changes/brief.ts'
 import { addRing, removeRing } from '../../src/record/changes/rings.ts'
 import { setField } from '../../src/record/changes/setField.ts'
 import { setTolerance } from '../../src/record/changes/tolerances.ts'
+import type { CommissionRecord } from '../../src/record/commission.ts'
+import type { Recipe } from '../../src/record/edit.ts'
 import { changesSinceRevision, parseRevisionCode, revisionCode } from '../../src/record/revision.ts'
 import { beginSteel, countedIds, edited, metaWith } from './fixture.ts'
 
@@ -56,14 +58,15 @@ describe('what changed since a sheet was printed', () => {
   const ringId = Object.keys(start.row.doc.plan.rosette.rings)[0] ?? ''
   const deeper = edited(start, setField('plan.rim.depthAtTailMm', 110), metaWith(newId))
   const fresh = newId()
-  const later = [
+  const recipes: readonly Recipe<CommissionRecord>[] = [
     setField('plan.rim.depthAtTailMm', 112),
     setField('plan.outline.lengthMm', null),
     setBriefField('client', 'Someone else'),
     removeRing(ringId),
     addRing(fresh, { innerRadiusMm: 70, outerRadiusMm: 72, join: 'closed', gapMm: null, tileCount: null }),
     setTolerance('body.lengthMm', 1),
-  ].reduce((bundle, recipe) => edited(bundle, recipe, metaWith(newId)), deeper)
+  ]
+  const later = recipes.reduce((bundle, recipe) => edited(bundle, recipe, metaWith(newId)), deeper)
 
   it('is listed path by path, with the value that stood there and the one that stands now', () => {
     const since = changesSinceRevision(revisionCode(deeper.row.doc).toLowerCase(), later.row.doc, later.changes)

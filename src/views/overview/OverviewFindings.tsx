@@ -5,6 +5,7 @@ import { formatQuantity } from '../../format/formatQuantity.ts'
 import { OVERVIEW_WORDS } from '../../words/instrument.ts'
 import { FIELD_WORDS } from '../../words/fields.ts'
 import { findingSentence, WEIGHT_WORDS } from '../../words/findings.ts'
+import { FindingMark } from '../FindingMark.tsx'
 import { useShop } from '../workshop.ts'
 
 interface Props {
@@ -27,9 +28,7 @@ export function OverviewFindings({ findings, onGo }: Props) {
           const [field] = finding.fields
           return (
             <li key={`${finding.code} ${i}`} data-weight={finding.weight}>
-              <svg className="overview-mark" viewBox="0 0 24 24" aria-hidden="true">
-                {finding.weight === 'cannot' ? <path d="M4 4 20 20 M20 4 4 20" /> : <path d="M12 3 22 21 H2 Z" />}
-              </svg>
+              <FindingMark className="overview-mark" weight={finding.weight} />
               <div>
                 <h3>
                   {WEIGHT_WORDS[finding.weight]}: {title}

@@ -6,6 +6,7 @@ import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FIELD_WORDS } from '../../words/fields.ts'
 import { findingSentence, WEIGHT_WORDS } from '../../words/findings.ts'
 import { FINDINGS_WORDS } from '../../words/sheets.ts'
+import { FindingMark } from '../FindingMark.tsx'
 import { useSheetBench } from './sheetBench.ts'
 
 const MOST_WAYS = 3
@@ -39,9 +40,7 @@ function FindingRow({ alike }: { readonly alike: readonly Finding[] }) {
   const fields = [...new Set(alike.flatMap((finding) => finding.fields))].slice(0, MOST_WAYS)
   return (
     <article className="finding" data-weight={weight} aria-labelledby={titleId}>
-      <svg className="finding-mark" viewBox="0 0 24 24" aria-hidden="true">
-        {weight === 'cannot' ? <path d="M4 4 20 20 M20 4 4 20" /> : <path d="M12 3 22 21 H2 Z" />}
-      </svg>
+      <FindingMark className="finding-mark" weight={weight} />
       <div>
         <h3 id={titleId}>
           <span className="finding-weight">{WEIGHT_WORDS[weight]}</span>

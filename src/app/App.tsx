@@ -8,9 +8,14 @@ import { findRoute, type RouteRow } from './routes.ts'
 import { ShopSheet } from './ShopSheet.tsx'
 
 const ListView = lazy(async () => ({ default: (await import('../views/ListView.tsx')).ListView }))
+const ModelsView = lazy(async () => {
+  const [{ ModelsView: View }] = await Promise.all([import('../views/models/ModelsView.tsx'), loadEngine()])
+  return { default: View }
+})
 const ShopView = lazy(async () => ({ default: (await import('../views/ShopView.tsx')).ShopView }))
 const OverviewView = lazy(async () => ({ default: (await import('../views/OverviewView.tsx')).OverviewView }))
 const BriefView = lazy(async () => ({ default: (await import('../views/BriefView.tsx')).BriefView }))
+const ModelView = lazy(async () => ({ default: (await import('../views/model/ModelView.tsx')).ModelView }))
 const StagesView = lazy(async () => ({ default: (await import('../views/StagesView.tsx')).StagesView }))
 const PaperView = lazy(async () => ({ default: (await import('../views/PaperView.tsx')).PaperView }))
 const QuestionView = lazy(async () => ({ default: (await import('../views/sheets/SheetView.tsx')).SheetView }))
@@ -24,6 +29,7 @@ type InstrumentViewProps = { readonly id: string }
 const OF_INSTRUMENT: Readonly<Partial<Record<RouteRow['view'], ComponentType<InstrumentViewProps>>>> = {
   overview: OverviewView,
   brief: BriefView,
+  model: ModelView,
   stages: StagesView,
   paper: PaperView,
 }
@@ -57,11 +63,13 @@ function Place() {
     )
   }
   const { row, id } = found
-  if (row.view === 'list' || row.view === 'shop') {
+  if (row.view === 'list' || row.view === 'models' || row.view === 'shop') {
     return (
       <ShopSheet row={row}>
         <Suspense fallback={null}>
-          {row.view === 'list' ? <ListView /> : <ShopView saveEverything={saveEverything} />}
+          {row.view === 'list' && <ListView />}
+          {row.view === 'models' && <ModelsView />}
+          {row.view === 'shop' && <ShopView saveEverything={saveEverything} />}
         </Suspense>
       </ShopSheet>
     )

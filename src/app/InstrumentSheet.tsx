@@ -7,6 +7,7 @@ import { TitleBlock } from '../ui/TitleBlock.tsx'
 import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, TITLE_BLOCK_WORDS } from '../words/instrument.ts'
+import { placeName } from '../words/places.ts'
 import { problemSentence } from '../words/problems.ts'
 import { saveEverything } from './faults.ts'
 import { RevisionPanel } from './RevisionPanel.tsx'
@@ -63,7 +64,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
         {status === 'opening' && <p className="second">{OVERVIEW_WORDS.opening}</p>}
         {status === 'refused' && problem !== null && (
           <div className="fault" role="alert">
-            <h1>{problemSentence(problem)}</h1>
+            <h1>{problemSentence(problem, { placeName })}</h1>
             <button className="button" type="button" onClick={() => void saveEverything()}>
               {TITLE_BLOCK_WORDS.saveCopy}
             </button>

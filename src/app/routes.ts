@@ -2,9 +2,9 @@
 export interface RouteRow {
   /** Behind the hash; `:id` is an instrument. */
   readonly path: string
-  readonly view: 'list' | 'shop' | 'overview' | 'brief' | 'sheet' | 'stages' | 'paper'
+  readonly view: 'list' | 'models' | 'shop' | 'overview' | 'brief' | 'model' | 'sheet' | 'stages' | 'paper'
   /** The question sheet, where the view is one of several. */
-  readonly sheet?: 'outline' | 'sides' | 'domes' | 'blocks' | 'rosette' | 'numbers'
+  readonly sheet?: 'outline' | 'sides' | 'domes' | 'blocks' | 'linings' | 'rosette' | 'numbers'
   /** As the register at the foot calls it. */
   readonly name: string
   /** The question of the bench it answers. */
@@ -15,9 +15,17 @@ export interface RouteRow {
 
 export const ROUTES = [
   { path: '/', view: 'list', name: 'Bench', title: 'What is on the bench?', seenFrom: '' },
+  { path: '/models', view: 'models', name: 'Models', title: 'What does this house build?', seenFrom: '' },
   { path: '/shop', view: 'shop', name: 'Shop', title: 'How does this shop measure?', seenFrom: '' },
   { path: '/i/:id', view: 'overview', name: 'Next', title: 'What is next?', seenFrom: 'outside, top up' },
   { path: '/i/:id/brief', view: 'brief', name: 'Brief', title: 'Who is it for?', seenFrom: '' },
+  {
+    path: '/i/:id/model',
+    view: 'model',
+    name: 'Model',
+    title: 'How does it differ from its model?',
+    seenFrom: '',
+  },
   {
     path: '/i/:id/outline',
     view: 'sheet',
@@ -49,6 +57,14 @@ export const ROUTES = [
     name: 'Blocks',
     title: 'What curve goes on the blocks?',
     seenFrom: 'outside, top up',
+  },
+  {
+    path: '/i/:id/linings',
+    view: 'sheet',
+    sheet: 'linings',
+    name: 'Linings',
+    title: 'What goes inside the rim?',
+    seenFrom: 'inside',
   },
   {
     path: '/i/:id/rosette',

@@ -1,19 +1,31 @@
 import type { Finding } from './findings.ts'
-import { findMisfits } from './misfits.ts'
-import { curveAt } from './geometry/curve.ts'
+import { findMisfits } from './misfits/findMisfits.ts'
+import { type Curve, curveAt } from './geometry/curve.ts'
 import { plane } from './geometry/surface.ts'
 import { type Back, makeBack } from './instrument/back.ts'
 import { measureBlock } from './instrument/block.ts'
-import { type Bouts, findBouts, halfWidthAtMm, measureBody } from './instrument/body.ts'
+import { type Bouts, findBouts, halfWidthAtMm, measureBody, widerHalfAtMm } from './instrument/body.ts'
+import { caulBump } from './instrument/caul.ts'
+import { measureCutaway } from './instrument/cutNumbers.ts'
+import { measureFit } from './instrument/fit.ts'
 import { insideDepth } from './instrument/insideDepth.ts'
 import { drawOutline, type Outline } from './instrument/outline.ts'
-import { placeRows, type RimSite, rimRowAt, stationStepMm, stationsMm } from './instrument/rim.ts'
+import {
+  placeRows,
+  type RimSite,
+  rimRowAt,
+  sideWoods,
+  stationRows,
+  stationStepMm,
+  stationsMm,
+} from './instrument/rim.ts'
 import { type BoardEnd, measureRosette, ringsInOrder } from './instrument/rosette.ts'
 import { measureScale } from './instrument/scale.ts'
-import { measureSide } from './instrument/side.ts'
+import { measureBlank, measureSide } from './instrument/side.ts'
 import { measureSoundhole } from './instrument/soundhole.ts'
 import { gapsUnderStraightedge } from './instrument/straightedge.ts'
 import { makeTop, type Top } from './instrument/top.ts'
+import { measureLinings, measureSideBraces } from './insideRim.ts'
 import type { Numbers } from './numbers.ts'
 import type { Plan } from './plan.ts'
 
@@ -21,11 +33,16 @@ import type { Plan } from './plan.ts'
 export interface Geometry {
   readonly outline: Outline
   readonly lengthMm: number
+  /** Along the bass half, and along the treble one. */
   readonly bouts: Bouts
+  readonly trebleBouts: Bouts
   readonly top: Top
   readonly back: Back
+  /** The wood of either half, piece by piece from the tail: the same where it is mirrored. */
   readonly rimSite: RimSite
+  readonly trebleSites: readonly RimSite[]
   readonly boardEnd: BoardEnd
+  /** Of the wider half. */
   readonly halfWidthAtMm: (xMm: number) => number
 }
 
@@ -42,36 +59,58 @@ export interface Computed {
 export function compute(plan: Plan): Computed {
   // The outline, and where it is widest and narrowest.
   const outline = drawOutline(plan.outline)
-  const { half, lengthMm } = outline
-  const bouts = findBouts(half)
-  const body = measureBody(half, lengthMm, bouts)
+  const { bass, treble, isMirrored, lengthMm } = outline
+  const bouts = findBouts(bass)
+  const waistAtMm = bouts.waistMm === null ? null : curveAt(bass, bouts.waistMm).point.x
+  const trebleBouts = isMirrored ? bouts : findBouts(treble, waistAtMm)
+  const body = measureBody(outline, lengthMm, bouts)
 
   // Scale and board, as far as they lie over the body.
   const scale = measureScale(lengthMm, plan.scale.lengthMm, plan.scale.jointFret, plan.board.overBodyMm)
 
   // The two domes.
-  const widthAtMm = (x: number) => halfWidthAtMm(half, x)
-  const top = makeTop(plan.top, { lengthMm, saddleLineMm: scale.saddleLineMm, halfWidthAtMm: widthAtMm })
+  const widthAtMm = (x: number) => widerHalfAtMm(outline, x)
+  const top = makeTop(plan.top, {
+    lengthMm,
+    saddleLineMm: scale.saddleLineMm,
+    halfWidthAtMm: (x) => halfWidthAtMm(bass, x),
+  })
   const { depthAtTailMm, depthAtNeckMm, sideThicknessMm } = plan.rim
   const back = makeBack(plan.back, lengthMm, depthAtTailMm, depthAtNeckMm)
 
-  // The side, round the rim and laid flat. Its straight edge stands over the highest place of the top edge.
-  const stepMm = stationStepMm(half.lengthMm, plan.rim.stationStepMm)
-  const stations = stationsMm(half.lengthMm, stepMm)
-  const edges = stations.map((s) => {
-    const { point } = curveAt(half, s)
-    return top.rim.heightMm(point.x, point.y)
-  })
-  const rimSite: RimSite = {
-    half,
+  // The sides, round the rim and laid flat. Their straight edge stands over the highest place of the top edge of either.
+  const stepMm = stationStepMm(bass.lengthMm, plan.rim.stationStepMm)
+  const woods = isMirrored ? [{ half: bass, startMm: 0 }] : sideWoods(treble, outline.trebleWoodEndMm)
+  const highestMm = Math.max(
+    ...[{ half: bass, startMm: 0 }, ...(isMirrored ? [] : woods)].flatMap(({ half }) =>
+      stationsMm(half.lengthMm, stepMm).map((s) => {
+        const { point } = curveAt(half, s)
+        return top.rim.heightMm(point.x, point.y)
+      }),
+    ),
+  )
+  const siteOf = (wood: { readonly half: Curve; readonly startMm: number }): RimSite => ({
+    ...wood,
     top: top.rim,
     back: back.surface,
     sideThicknessMm,
-    referenceMm: Math.max(...edges) + plan.rim.topAllowanceMm,
+    referenceMm: highestMm + plan.rim.topAllowanceMm,
     backAllowanceMm: plan.rim.backAllowanceMm,
-  }
-  const rim = stations.map((s) => rimRowAt(rimSite, s))
-  const places = placeRows(rimSite, bouts)
+    firstLeavesMm: plan.rim.firstLeavesTopMm + plan.rim.firstLeavesBackMm,
+    topLiningMm: plan.linings.top.widthMm,
+    backLiningMm: plan.linings.back.widthMm,
+  })
+  const rimSite = siteOf({ half: bass, startMm: 0 })
+  const trebleSites = isMirrored ? [rimSite] : woods.map(siteOf)
+  const rim = stationsMm(bass.lengthMm, stepMm).map((s) => rimRowAt(rimSite, s))
+  const trebleRim = isMirrored ? [] : stationRows(trebleSites, stepMm)
+  const places = placeRows([rimSite], bouts)
+  const treblePlaces = isMirrored ? [] : placeRows(trebleSites, trebleBouts, outline.cut?.hornMm ?? null)
+  const runsOnMm = outline.cut === null ? 0 : plan.outline.cutaway.meetsNeckAtMm
+  const bassBlank = measureBlank(rim, plan.rim.trimEachEndMm, runsOnMm)
+  const trebleBlanks = trebleSites.map((_, i) =>
+    measureBlank(isMirrored ? rim : trebleRim.filter((row) => row.blank === i + 1), plan.rim.trimEachEndMm, 0),
+  )
   const sides = measureSide({
     rim,
     waist: places.find((row) => row.place === 'waist') ?? null,
@@ -83,11 +122,21 @@ export function compute(plan: Plan): Computed {
   })
 
   // Blocks, glued to the inner face.
-  const site = { half, sideThicknessMm, top: top.rim, back: back.surface }
+  const site = { half: bass, sideThicknessMm, top: top.rim, back: back.surface }
+  const cut =
+    outline.cut === null
+      ? null
+      : { treble, woodEndMm: outline.trebleWoodEndMm, meetsNeckAtMm: plan.outline.cutaway.meetsNeckAtMm }
   const blocks = {
-    tail: measureBlock(plan.blocks.tail, { ...site, end: 'tail' }),
-    neck: measureBlock(plan.blocks.neck, { ...site, end: 'neck' }),
+    tail: measureBlock(plan.blocks.tail, { ...site, end: 'tail', cut: null }),
+    neck: measureBlock(plan.blocks.neck, { ...site, end: 'neck', cut }),
   }
+
+  // What is glued to the sides inside.
+  const linings = measureLinings(plan, outline)
+  const sideBraces = measureSideBraces(plan, outline, 'bass', [rimSite])
+  const trebleBraces = isMirrored ? [] : measureSideBraces(plan, outline, 'treble', trebleSites)
+  const caul = caulBump(plan.caul)
 
   // Hole and rosette, with the board over them.
   const innermost = ringsInOrder(plan.rosette).reduce<number | null>(
@@ -103,7 +152,11 @@ export function compute(plan: Plan): Computed {
   }
   const rosette = measureRosette(plan.rosette, boardEnd)
 
-  const acrossAt = (s: number | null) => (s === null ? null : curveAt(half, s).point)
+  const acrossAt = (s: number | null) => {
+    if (s === null) return null
+    const { x, y } = curveAt(bass, s).point
+    return { x, bassY: y, trebleY: isMirrored ? y : halfWidthAtMm(treble, x) }
+  }
   const across = {
     lowerBout: acrossAt(bouts.lowerBoutMm),
     waist: acrossAt(bouts.waistMm),
@@ -115,9 +168,19 @@ export function compute(plan: Plan): Computed {
   const numbers: Numbers = {
     body,
     pieces: outline.pieces,
+    readings: outline.reading?.rows ?? [],
+    fit: measureFit(outline),
+    cutaway: measureCutaway(outline, runsOnMm),
     sides,
+    blanks: [bassBlank, ...trebleBlanks],
     rim,
+    trebleRim,
     places,
+    treblePlaces,
+    linings,
+    sideBraces,
+    trebleBraces,
+    caul,
     top: {
       form: top.form,
       radiusMm: top.radiusMm,
@@ -141,6 +204,17 @@ export function compute(plan: Plan): Computed {
     soundhole,
     rosette,
   }
-  const geometry: Geometry = { outline, lengthMm, bouts, top, back, rimSite, boardEnd, halfWidthAtMm: widthAtMm }
+  const geometry: Geometry = {
+    outline,
+    lengthMm,
+    bouts,
+    trebleBouts,
+    top,
+    back,
+    rimSite,
+    trebleSites,
+    boardEnd,
+    halfWidthAtMm: widthAtMm,
+  }
   return { numbers, geometry, findings: findMisfits(plan, numbers, geometry) }
 }

@@ -1,4 +1,4 @@
-import type { PlanField } from './plan.ts'
+import type { PlanField } from './planFields.ts'
 
 /**
  * What does not fit, as data: the words say it, the fields say where to mend it.
@@ -26,6 +26,12 @@ export const FINDING_CODES = [
   'keyWidthsNotFair', // values: missMm, which (0 lower bout, 1 waist, 2 upper bout)
   'keyWidthsNoWaist',
   'keyWidthNotWidest', // values: which, foundMm, foundAtMm, wantedMm
+  'drawnPathMissing',
+  'readingsNeedLength',
+  'readingsTooFew', // values: count, least
+  'readingsNotFair', // values: fromTailMm, halfWidthMm, byMm, readToMm
+  'cutawayOnOwnTreble',
+  'cutawayDoesNotFit', // values: reason (place in CUTAWAY_MISFITS)
   'sidesTooTightToBend', // values: radiusMm, atMm, thicknessMm, times, bendableMm
   'sidesTightToBend', // the same with easyMm
   'topTooTight', // values: radiusMm, reachMm
@@ -35,6 +41,9 @@ export const FINDING_CODES = [
   'plateRiseTooGreat', // values: reachMm, halfWidthMm
   'sideTooShallow', // values: depthMm, atMm
   'blockWiderThanBody', // values: end (0 tail, 1 neck)
+  'ledgeTooNarrow', // values: plate (0 top, 1 back), ledgeMm
+  'liningsMeet', // values: byMm
+  'caulTooThin',
   'holeOffBody', // values: clearMm
   'holeRingTooClose', // values: clearMm
   'ringInsideOut', // values: ring

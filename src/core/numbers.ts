@@ -1,12 +1,18 @@
 import type { Figure } from './figure.ts'
+import type { LiningNumbers } from './insideRim.ts'
 import type { BackNumbers } from './instrument/back.ts'
 import type { BlockNumbers } from './instrument/block.ts'
 import type { BodyNumbers } from './instrument/body.ts'
+import type { CaulNumbers } from './instrument/caul.ts'
 import type { SolvedPiece } from './instrument/compassArcs.ts'
-import type { PlaceRow, RimRow } from './instrument/rim.ts'
+import type { CutawayNumbers } from './instrument/cutNumbers.ts'
+import type { FitNumbers } from './instrument/fit.ts'
+import type { ReadingRow } from './instrument/halfWidths.ts'
+import type { PlaceRow, RimRow, TrebleRow } from './instrument/rim.ts'
 import type { RosetteNumbers } from './instrument/rosette.ts'
 import type { ScaleNumbers } from './instrument/scale.ts'
-import type { SideNumbers } from './instrument/side.ts'
+import type { BlankRow, SideNumbers } from './instrument/side.ts'
+import type { SideBraceRow } from './instrument/sideBraces.ts'
 import type { SoundholeNumbers } from './instrument/soundhole.ts'
 import type { TopNumbers } from './instrument/top.ts'
 
@@ -15,11 +21,25 @@ export interface Numbers {
   readonly body: BodyNumbers
   /** The compass chain as solved; empty where the outline is drawn another way. */
   readonly pieces: readonly SolvedPiece[]
+  /** What the outline was read from, and how far each reading lies from it; empty where it is drawn another way. */
+  readonly readings: readonly ReadingRow[]
+  readonly fit: FitNumbers
+  readonly cutaway: CutawayNumbers
   readonly sides: SideNumbers
-  /** Stations round the rim, tail to neck, both ends included. */
+  /** Blanks to cut: bass side, treble side, and the second piece of a treble side with a pointed horn. */
+  readonly blanks: readonly BlankRow[]
+  /** Stations round the rim, tail to neck, both ends included: of the bass side, and of the treble side where it is its mirror. */
   readonly rim: readonly RimRow[]
-  /** The same at tail, bouts, waist and neck, as far as the body has them. */
+  /** Stations of a treble side of its own; none where it mirrors the bass side. */
+  readonly trebleRim: readonly TrebleRow[]
+  /** The same at tail, bouts, waist, horn and neck, as far as the body has them. */
   readonly places: readonly PlaceRow[]
+  readonly treblePlaces: readonly PlaceRow[]
+  readonly linings: LiningNumbers
+  readonly sideBraces: readonly SideBraceRow[]
+  /** Braces of a treble side of its own; none where it mirrors the bass side. */
+  readonly trebleBraces: readonly SideBraceRow[]
+  readonly caul: CaulNumbers
   readonly top: TopNumbers
   readonly back: BackNumbers
   readonly blocks: { readonly tail: BlockNumbers; readonly neck: BlockNumbers }

@@ -4,9 +4,9 @@
  *   domeRadius   radii of dishes and domes
  *   thickness    thicknesses, allowances, rises, gaps
  *   angle        radians inside, degrees at the edge
- *   area, count
+ *   area, count; force in newtons, stress in megapascals
  */
-export type Quantity = LengthQuantity | 'angle' | 'area' | 'count'
+export type Quantity = LengthQuantity | 'angle' | 'area' | 'count' | 'force' | 'stress'
 export type LengthQuantity = 'bodyLength' | 'domeRadius' | 'thickness'
 
 /** The units a shop may choose for each kind of length. */

@@ -1,12 +1,17 @@
 import type { Point } from '../core/geometry/point.ts'
 import type { Bounds, PathCommand, Shape } from './drawing.ts'
 
-export const boundsOf = (points: readonly Point[]): Bounds => ({
-  minX: Math.min(...points.map((p) => p.x)),
-  minY: Math.min(...points.map((p) => p.y)),
-  maxX: Math.max(...points.map((p) => p.x)),
-  maxY: Math.max(...points.map((p) => p.y)),
-})
+/** One by one: there may be more points than a call takes arguments. */
+export function boundsOf(points: readonly Point[]): Bounds {
+  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity]
+  for (const { x, y } of points) {
+    minX = Math.min(minX, x)
+    minY = Math.min(minY, y)
+    maxX = Math.max(maxX, x)
+    maxY = Math.max(maxY, y)
+  }
+  return { minX, minY, maxX, maxY }
+}
 
 export const around = (a: Bounds, b: Bounds): Bounds => ({
   minX: Math.min(a.minX, b.minX),

@@ -25,7 +25,9 @@ export type DrawingName =
   | 'side'
   | 'section'
   | 'domes'
+  | 'inside'
   | 'blankTreble'
+  | 'blankHorn'
   | 'blankBass'
   | 'bevels'
   | 'blockTail'
@@ -50,7 +52,7 @@ export interface EdgeMarks {
   /** Those at top and bottom have room in the corners of the drawing, at its right. */
   readonly inCorners?: true
 }
-export type EdgeMark = 'bass' | 'treble' | 'tail' | 'neck'
+export type EdgeMark = 'bass' | 'treble' | 'tail' | 'neck' | 'horn'
 
 /** One step of a path. Arcs are circular: radius, whether the longer way round, whether clockwise on the sheet, end. */
 export type PathCommand =
@@ -80,7 +82,8 @@ export interface Figured extends NumberRef {
   readonly sign?: 'R'
 }
 
-export type Shape = PathShape | Dimension | Label | Station
+/** `isKept`: part of a view that is the same for either hand, beside one that is not. */
+export type Shape = (PathShape | Dimension | Label | Station) & { readonly isKept?: true }
 
 export interface PathShape {
   readonly kind: 'path'
@@ -173,17 +176,27 @@ export type LabelWord =
   | 'lowerBout'
   | 'waist'
   | 'upperBout'
+  | 'hornTip'
+  | 'neckCentre'
+  | 'bassFromInside'
+  | 'trebleFromInside'
   | 'topPlate'
   | 'backPlate'
   | 'topBevelBothSides'
   | 'backBevelBothSides'
+  | 'topBevel'
+  | 'backBevel'
   | 'contourFromAbove'
   | 'blockFromSide'
   | 'glueFace'
 
+/** Which stations: of both sides or the bass side, or of a treble side of its own. */
+export type StationList = 'rim' | 'trebleRim'
+
 /** A station: a tick across the line, on one half or both, with its number where there is room. */
 export interface Station {
   readonly kind: 'station'
+  readonly list: StationList
   readonly row: number
   readonly ticks: readonly { readonly from: Point; readonly to: Point }[]
   readonly numberAt: Point

@@ -110,7 +110,7 @@ function layAt(drawing: Drawing, sheet: Sheet, mmPerUnit: number): Laid {
       ['M', from.x, from.y],
       ['L', to.x, to.y],
     ])
-    stations.push({ row: shape.row, lines, number: isShown ? number : null })
+    stations.push({ list: shape.list, row: shape.row, lines, number: isShown ? number : null })
   }
   const urgent = drawing.shapes
     .filter((shape) => shape.kind === 'station' || shape.kind === 'ordinate')

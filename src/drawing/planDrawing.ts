@@ -1,38 +1,28 @@
-import type { Computed } from '../core/compute.ts'
+import type { Computed, Geometry } from '../core/compute.ts'
 import { curveAt, insetPoint } from '../core/geometry/curve.ts'
+import type { Point } from '../core/geometry/point.ts'
 import { halfWidthAtMm } from '../core/instrument/body.ts'
-import type { RimRow } from '../core/instrument/rim.ts'
-import type { Drawing, Figured, Shape } from './drawing.ts'
+import type { Bounds, Drawing, Figured, Shape } from './drawing.ts'
+import { blockPoints } from './blockFace.ts'
 import { shapesBounds } from './bounds.ts'
-import { blockFacePoints } from './blockFace.ts'
 import { curveCommands } from './curvePath.ts'
-import { inPlace, label, ordinate, outside, running, stationUrgency } from './dimension.ts'
+import { inPlace, label, ordinate, outside, running } from './dimension.ts'
 import { figured } from './figured.ts'
-import { stationRows } from './stationRows.ts'
+import { hornShapes } from './hornShapes.ts'
+import { innerStretches } from './innerFace.ts'
 import { circle, closed, drawn, through } from './line.ts'
+import { planStations } from './planStations.ts'
 
-const TICK_MM = 6
 const BOARD_ON_MM = 14
 
 /**
  * The body seen from the front, neck to the right, so treble below: outer and inner face, blocks, hole, rings, the board over the body,
- * saddle line, stations; widths and places as found.
+ * saddle line, stations; widths and places as found; horn and hollow of a cutaway.
  */
 export function planDrawing(computed: Computed): Drawing {
   const { numbers, geometry } = computed
-  const { half } = geometry.outline
-  const { lengthMm } = geometry
-  const { sideThicknessMm } = geometry.rimSite
-  const faces: Shape[] = [false, true].flatMap((mirrored) => [
-    drawn('thin', curveCommands(half, { mirrored, insetMm: sideThicknessMm })),
-    drawn('edge', curveCommands(half, { mirrored })),
-  ])
-  const blocks = (['tail', 'neck'] as const).map((end) => {
-    const face = blockFacePoints(computed, end)
-    const middle = face[Math.floor(face.length / 2)]!
-    const insideX = middle.x + (end === 'tail' ? 1 : -1) * numbers.blocks[end].thicknessMm
-    return drawn('hidden', closed(through([...face, { x: insideX, y: face.at(-1)!.y }, { x: insideX, y: face[0]!.y }])))
-  })
+  const faces = halfFaces(geometry)
+  const blocks = (['tail', 'neck'] as const).map((end) => drawn('hidden', closed(through(blockPoints(computed, end)))))
   const hole = { x: numbers.soundhole.centreMm, y: 0 }
   const rings = numbers.rosette.rings.flatMap((ring) => [
     drawn('thin', circle(hole, ring.innerRadiusMm)),
@@ -54,7 +44,7 @@ export function planDrawing(computed: Computed): Drawing {
     ),
     ...board(computed),
     ...saddle(computed),
-    ...stations(computed),
+    ...planStations(computed),
   ]
   return {
     name: 'plan',
@@ -62,8 +52,33 @@ export function planDrawing(computed: Computed): Drawing {
     bounds: shapesBounds(shapes),
     heightsTimes: 1,
     marks: { top: 'bass', bottom: 'treble', left: 'tail', right: 'neck', inCorners: true },
-    shapes: [...shapes, ...dimensions(computed, lengthMm)],
+    shapes: [...shapes, ...dimensions(computed, body), ...hornShapes(computed, body, BOARD_ON_MM)],
   }
+}
+
+/** Inner and outer face of both sides, treble first. Where a cutaway meets the neck, the bass side's wood runs on to it along the joint. */
+function halfFaces(geometry: Geometry): Shape[] {
+  const { bass, treble, cut } = geometry.outline
+  const inner = (side: 'bass' | 'treble', mirrored: boolean) =>
+    innerStretches(geometry, side).map(({ site, fromMm, toMm }) =>
+      drawn('thin', curveCommands(site.half, { mirrored, insetMm: site.sideThicknessMm, fromMm, toMm })),
+    )
+  return [
+    ...inner('treble', false),
+    ...(cut === null ? [] : [drawn('thin', runningOn(geometry))]),
+    drawn('edge', curveCommands(treble, { mirrored: false })),
+    ...inner('bass', true),
+    drawn('edge', curveCommands(bass, { mirrored: true })),
+  ]
+}
+
+/** Inner face of what the bass side runs on past the centreline, and the end of the treble side's wood on it. */
+function runningOn({ outline, rimSite, trebleSites }: Geometry) {
+  const wood = trebleSites.at(-1)!
+  const outer = curveAt(outline.treble, outline.trebleWoodEndMm).point
+  const inner = insetPoint(wood.half, wood.half.lengthMm, wood.sideThicknessMm)
+  const x = outer.x - rimSite.sideThicknessMm
+  return through([{ x, y: 0 }, { x, y: inner.y }, inner, outer])
 }
 
 function board({ geometry, numbers }: Computed): Shape[] {
@@ -113,12 +128,14 @@ function saddle({ numbers }: Computed): Shape[] {
 function flatLine({ numbers, geometry }: Computed): Shape[] {
   const x = numbers.top.flatFromMm
   if (typeof x !== 'number') return []
-  const y = halfWidthAtMm(geometry.outline.half, x)
+  const { bass, treble, isMirrored } = geometry.outline
+  const bassY = halfWidthAtMm(bass, x)
+  const y = isMirrored ? bassY : halfWidthAtMm(treble, x)
   return [
     drawn(
       'hidden',
       through([
-        { x, y: -y },
+        { x, y: -bassY },
         { x, y },
       ]),
     ),
@@ -127,57 +144,38 @@ function flatLine({ numbers, geometry }: Computed): Shape[] {
   ]
 }
 
-function stations({ numbers, geometry }: Computed): Shape[] {
-  const last = numbers.rim.length - 1
-  const underBoard = (at: RimRow) =>
-    at.xMm > numbers.scale.boardEndMm && at.xMm > geometry.lengthMm / 2 && at.yMm < geometry.boardEnd.halfWidthMm
-  return stationRows(numbers).flatMap(({ at, row }): Shape[] => {
-    if (underBoard(at)) return []
-    const inner = insetPoint(geometry.outline.half, at.alongOuterMm, TICK_MM)
-    const { normal } = curveAt(geometry.outline.half, at.alongOuterMm)
-    const from = { x: at.xMm, y: at.yMm }
-    return [
-      {
-        kind: 'station',
-        row,
-        ticks: [
-          { from, to: inner },
-          { from: { x: from.x, y: -from.y }, to: { x: inner.x, y: -inner.y } },
-        ],
-        numberAt: from,
-        away: normal,
-        urgency: row % 5 === 0 ? stationUrgency(row, last) : 9,
-      },
-    ]
-  })
-}
-
-function dimensions({ numbers: n, geometry }: Computed, lengthMm: number): Shape[] {
-  const { half } = geometry.outline
+function dimensions({ numbers: n, geometry }: Computed, body: Bounds): Shape[] {
+  const { lengthMm, outline } = geometry
   const { lowerBoutMm, waistMm, upperBoutMm } = geometry.bouts
-  const lower = curveAt(half, lowerBoutMm).point
-  const waist = waistMm === null ? null : curveAt(half, waistMm).point
-  const upper = upperBoutMm === null ? null : curveAt(half, upperBoutMm).point
+  const across = (s: number | null): { bass: Point; treble: Point } | null => {
+    if (s === null) return null
+    const { x, y } = curveAt(outline.bass, s).point
+    return { bass: { x, y: -y }, treble: { x, y: outline.isMirrored ? y : halfWidthAtMm(outline.treble, x) } }
+  }
+  const lower = across(lowerBoutMm)!
+  const waist = across(waistMm)
+  const upper = across(upperBoutMm)
   const tail = { x: 0, y: 0 }
-  const below = Math.max(lower.y, upper?.y ?? 0)
-  const up = (figure: Figured, x: number, y: number): Shape => running(figure, 'above', -below, tail, { x, y })
-  const down = (figure: Figured, to: { x: number; y: number }): Shape => running(figure, 'below', below, tail, to)
+  const above = Math.min(lower.bass.y, upper?.bass.y ?? 0)
+  const below = outline.isMirrored ? -above : Math.max(body.maxY, 0)
+  const up = (figure: Figured, x: number, y: number): Shape => running(figure, 'above', above, tail, { x, y })
+  const down = (figure: Figured, to: Point): Shape => running(figure, 'below', below, tail, to)
   const outermost = Math.max(n.soundhole.radiusMm, ...n.rosette.rings.map((ring) => ring.outerRadiusMm))
   return [
-    outside(figured(n, 'body.lowerBoutMm'), 'left', Math.min(0, lower.x), { x: lower.x, y: -lower.y }, lower),
+    outside(figured(n, 'body.lowerBoutMm'), 'left', Math.min(0, lower.bass.x), lower.bass, lower.treble),
     ...(waist === null
       ? []
       : [
-          inPlace(figured(n, 'body.waistMm'), 'left', { x: waist.x, y: -waist.y }, waist, 0.2),
-          down(figured(n, 'body.waistAtMm'), waist),
+          inPlace(figured(n, 'body.waistMm'), 'left', waist.bass, waist.treble, 0.2),
+          down(figured(n, 'body.waistAtMm'), waist.treble),
         ]),
     ...(upper === null
       ? []
       : [
-          outside(figured(n, 'body.upperBoutMm'), 'right', lengthMm + BOARD_ON_MM, { x: upper.x, y: -upper.y }, upper),
-          down(figured(n, 'body.upperBoutAtMm'), upper),
+          outside(figured(n, 'body.upperBoutMm'), 'right', lengthMm + BOARD_ON_MM, upper.bass, upper.treble),
+          down(figured(n, 'body.upperBoutAtMm'), upper.treble),
         ]),
-    down(figured(n, 'body.lowerBoutAtMm'), lower),
+    down(figured(n, 'body.lowerBoutAtMm'), lower.treble),
     outside(figured(n, 'body.lengthMm'), 'below', below, tail, { x: lengthMm, y: 0 }),
     up(figured(n, 'scale.saddleLineMm'), n.scale.saddleLineMm, -SADDLE_HALF_MM),
     up(figured(n, 'soundhole.centreMm'), n.soundhole.centreMm, -outermost),

@@ -1,7 +1,7 @@
 import type { Figure } from '../core/figure.ts'
 import type { Point } from '../core/geometry/point.ts'
 import type { Quantity } from '../core/quantity.ts'
-import type { Bounds, EdgeMark, Figured, LabelWord, PathCommand } from './drawing.ts'
+import type { Bounds, EdgeMark, Figured, LabelWord, PathCommand, StationList } from './drawing.ts'
 
 /** The sheet a drawing is laid on. A unit is a CSS pixel on a screen, a millimetre on paper. */
 export interface Sheet {
@@ -59,6 +59,7 @@ export interface LaidDimension {
 }
 
 export interface LaidStation {
+  readonly list: StationList
   readonly row: number
   readonly lines: readonly PathCommand[]
   readonly number: LaidText | null

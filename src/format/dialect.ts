@@ -2,12 +2,12 @@ import Fraction from 'fraction.js'
 import type { LengthQuantity, ShopUnits } from '../core/quantity.ts'
 import { MM_PER_INCH, MM_PER_METRE } from '../core/units/length.ts'
 
-/** One unit a maker may name. `size` is in mm for lengths, in degrees for angles. */
+/** One unit a maker may name. `size` is in mm for lengths, in degrees for angles, in N for forces, in GPa for stiffness. */
 export type Unit = {
   /** What is written behind a number to name this unit. */
   readonly mark: string
   readonly size: Fraction
-  readonly family: 'metric' | 'inch' | 'arc' | 'piece'
+  readonly family: 'metric' | 'inch' | 'arc' | 'piece' | 'decimal'
   /** The unit a bare number takes straight after this one: the 8 of 14'8 is in inches. */
   readonly below: Unit | null
 }
@@ -103,4 +103,38 @@ export const COUNT_DIALECT: Dialect = {
   asksMixed: false,
   comma: 'grouping',
   allowsRadiusMark: false,
+}
+
+const percent: Unit = { mark: '%', size: new Fraction(1), family: 'decimal', below: null }
+const newton: Unit = { mark: ' N', size: new Fraction(1), family: 'decimal', below: null }
+const kilonewton: Unit = { mark: ' kN', size: new Fraction(1000), family: 'decimal', below: null }
+const gigapascal: Unit = { mark: ' GPa', size: new Fraction(1), family: 'decimal', below: null }
+const megapascal: Unit = { mark: ' MPa', size: new Fraction(1, 1000), family: 'decimal', below: null }
+
+const decimals = (usual: Unit, units: Dialect['units']): Dialect => ({
+  units,
+  bareUnit: () => usual,
+  fractionUnit: null,
+  asksMixed: false,
+  comma: 'asked',
+  allowsRadiusMark: false,
+})
+
+/** A decimal number in one unit that shops do not choose: percent, newtons, gigapascals; the comma of 1,234 is asked. */
+export const DECIMAL_DIALECTS: Readonly<Record<'percent' | 'newton' | 'gigapascal', Dialect>> = {
+  percent: decimals(percent, named([[percent, '% percent']])),
+  newton: decimals(
+    newton,
+    named([
+      [newton, 'n newton newtons'],
+      [kilonewton, 'kn'],
+    ]),
+  ),
+  gigapascal: decimals(
+    gigapascal,
+    named([
+      [gigapascal, 'gpa'],
+      [megapascal, 'mpa'],
+    ]),
+  ),
 }

@@ -7,7 +7,7 @@
  *   ambiguous     the entry can mean two things; each reading is the whole entry written so that the doubt is gone
  *   divideByZero  something is divided by nothing
  *   wrongKind     the sum comes out as a square or a bare ratio: 3" * 2", 6" / 2"
- *   tooLarge      further from zero than `limit`, in mm, degrees or pieces
+ *   tooLarge      further from zero than `limit`, in mm, degrees, pieces or the field's own unit
  *   notWhole      a count with a part left over
  */
 export type EntryProblem =
@@ -22,4 +22,5 @@ export type EntryProblem =
 
 export type LengthProblem = EntryProblem
 export type AngleProblem = EntryProblem
+export type DecimalProblem = EntryProblem
 export type CountProblem = EntryProblem | { readonly code: 'notWhole' }

@@ -6,7 +6,7 @@ export type Figure = {
   readonly fraction: { readonly numerator: number; readonly denominator: number } | null
   /** What the nearest 64th leaves over, to be added as it stands: +4 thou, -3 thou. */
   readonly remainder: string | null
-  /** mm, m, in, ", ft, thou, °, cm², sq in, or nothing */
+  /** mm, m, in, ", ft, thou, °, cm², sq in, %, N, MPa, GPa, or nothing */
   readonly unit: string
   /** Code of the word that stands in place of a number; the word itself is in words/. */
   readonly word: 'flat' | 'none' | null
@@ -28,13 +28,13 @@ export function plainFigure(value: number, digits: string, unit: string): Figure
   return { sign, whole: digits, fraction: null, remainder: null, unit, word: null }
 }
 
-/** A figure on one line, as parseLength or parseAngle reads it back: 98.5 mm, 3 7/8", -3 7/8" -4 thou, 14' 8 1/2", 1.31°. */
+/** A figure on one line, as parseLength, parseAngle or parseDecimal reads it back: 98.5 mm, 3 7/8", -3 7/8" -4 thou, 14' 8 1/2", 1.31°. */
 export function figureText(figure: Figure): string {
   if (figure.word !== null) return figure.word
   const { fraction, unit } = figure
   const written = fraction === null ? '' : `${fraction.numerator}/${fraction.denominator}`
   const number = [figure.whole, written].filter((piece) => piece !== '').join(' ')
-  const gap = unit === '' || unit === '"' || unit === '°' ? '' : ' '
+  const gap = unit === '' || unit === '"' || unit === '°' || unit === '%' ? '' : ' '
   const remainder = figure.remainder === null ? '' : ` ${figure.remainder}`
   return `${figure.sign}${number}${gap}${unit}${remainder}`
 }

@@ -10,7 +10,7 @@ export type AllowedRange = { readonly least: Figure; readonly most: Figure; read
 /**
  * The range a field allows, for its hint: both ends in the shop's unit and, with an en dash between, as one text. Ends are rounded
  * INWARD to the unit's step, so that either end, typed as it is shown, is taken; only a range narrower than one step is rounded to
- * the nearest. Units as in formatQuantity: mm, radians, mm², pieces.
+ * the nearest. Units as in formatQuantity: mm, radians, mm², pieces, N, MPa.
  */
 export function formatAllowedRange(min: number, max: number, quantity: Quantity, units: ShopUnits): AllowedRange {
   const leastInside = inward(min, 'up', quantity, units)
@@ -30,7 +30,8 @@ function inward(value: number, direction: 'up' | 'down', quantity: Quantity, uni
 /** The step a figure of this kind is shown in near `value`, in the quantity's own core unit. */
 function stepOf(value: number, quantity: Quantity, units: ShopUnits): number {
   if (quantity === 'angle') return RAD_PER_DEG / 100
-  if (quantity === 'count') return 1
+  if (quantity === 'count' || quantity === 'force') return 1
+  if (quantity === 'stress') return 0.1
   if (quantity === 'area') return units.bodyLength === 'mm' ? 10 : MM_PER_INCH ** 2 / 10
   switch (units[quantity]) {
     case 'mm':

@@ -7,8 +7,8 @@ import { canBeShown, decimalText } from './rounding.ts'
 
 /**
  * Any of the core's numbers as a figure: lengths in mm, angles in radians (shown in degrees to 0.01), areas in mm² (shown in cm², or
- * in square inches where body lengths are in inches, to 0.1), counts as whole numbers. Flat and none come back as word codes, and
- * so does, as none, whatever is not finite.
+ * in square inches where body lengths are in inches, to 0.1), counts as whole numbers, forces to 1 N, stresses to 0.1 MPa. Flat and
+ * none come back as word codes, and so does, as none, whatever is not finite.
  */
 export function formatQuantity(value: number | 'flat' | 'none', quantity: Quantity, units: ShopUnits): Figure {
   if (typeof value !== 'number') return wordFigure(value)
@@ -20,6 +20,10 @@ export function formatQuantity(value: number | 'flat' | 'none', quantity: Quanti
       return formatArea(value, units)
     case 'count':
       return plainFigure(value, decimalText(Math.abs(value), 0), '')
+    case 'force':
+      return plainFigure(value, decimalText(Math.abs(value), 0), 'N')
+    case 'stress':
+      return plainFigure(value, decimalText(Math.abs(value), 1), 'MPa')
     default:
       return formatLength(value, quantity, units)
   }

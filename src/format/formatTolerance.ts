@@ -4,11 +4,11 @@ import { formatLength } from './formatLength.ts'
 import { formatQuantity } from './formatQuantity.ts'
 
 /**
- * How far a number may be off, as a figure: mm, radians or pieces inside. A tolerance is finer than what it is allowed on: hundredths of
+ * How far a number may be off, as a figure: mm, radians, pieces, N or MPa inside. A tolerance is finer than what it is allowed on: hundredths of
  * a millimetre where the shop reads that kind of length in mm or metres, else thousandths of an inch.
  */
 export function formatTolerance(tolerance: number, quantity: Quantity, units: ShopUnits): Figure {
-  if (quantity === 'angle' || quantity === 'area' || quantity === 'count') {
+  if (quantity !== 'bodyLength' && quantity !== 'domeRadius' && quantity !== 'thickness') {
     return formatQuantity(tolerance, quantity, units)
   }
   const isMetric = units[quantity] === 'mm' || units[quantity] === 'metres'

@@ -2,19 +2,15 @@ import { countCannot } from '../core/findings.ts'
 import { type Block, MARGIN_MM, type Page, PAPER_SIZES, shiftBlock } from './page.ts'
 import { flowOntoPages, type Piece, type Run } from './flow.ts'
 import { layCautions, layCautionsInFull, layNote } from './blocks/caution.ts'
-import { contourPiece } from './blocks/contourTable.ts'
 import { layHeading, layHeadingAgain, layPlainHeading } from './blocks/heading.ts'
 import { layInstructions } from './blocks/instructions.ts'
-import { numbersPiece } from './blocks/numbersTable.ts'
-import { placesPiece } from './blocks/placesTable.ts'
-import { ringsPieces } from './blocks/ringsTable.ts'
-import { stationsPiece } from './blocks/stationTable.ts'
 import { layTitleBlock, TITLE_BLOCK_MM } from './blocks/titleBlock.ts'
 import type { Column } from './pen.ts'
 import { CAUTION_KEYS, type CautionKey } from '../record/patterns/cautions.ts'
-import { STAGES } from '../record/patterns/stages.ts'
-import { groupNumbers, type NumberGroup } from './stageGroups.ts'
+import { STAGES } from '../record/patterns/stagePatterns.ts'
+import { sawsNoProfile } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
+import { stageTables } from './stageTables.ts'
 
 const ABOVE_TITLE_BLOCK_MM = 4
 const UNDER_WARNING_MM = 4
@@ -65,30 +61,18 @@ function layStage(order: StageSheetOrder, stage: StageOnSheet, column: Column, i
     airMm,
     keepsWithNext,
   })
-  const tables = groupNumbers(pattern.numbers).flatMap((group) => tablesOf(order, group, stage, column))
+  const tables = stageTables(order, stage, column)
+  const noProfile = sawsNoProfile(stage.key, order.doc.plan.rim.method)
   const cautions = pattern.cautions.map((key) => words.cautions[key])
   const pieces: Piece[] = [
     ...(isFirst ? [whole(layNote(words.paper.legend, column), 0, true)] : []),
     whole(layHeading(stage, words, column), isFirst ? 2.5 : 0, true),
+    ...(noProfile ? [whole(layNote(words.paper.profileOnRim, column), 0, true)] : []),
     whole(layInstructions(order, drawings, stage, column), 1, cautions.length > 0),
     ...(cautions.length > 0 ? [whole(layCautions(cautions, stage, column), 2, false)] : []),
     ...tables,
   ]
   return { pieces, again: layHeadingAgain(stage, words, column) }
-}
-
-function tablesOf(order: StageSheetOrder, group: NumberGroup, stage: StageOnSheet, column: Column): readonly Piece[] {
-  const { list, keys } = group
-  if (list === 'rosette.rings') return ringsPieces(order, keys, stage, column)
-  const piece =
-    list === 'rim'
-      ? stationsPiece(order, keys, stage, column)
-      : list === 'places'
-        ? placesPiece(order, keys, stage, column)
-        : list.endsWith('.contour')
-          ? contourPiece(order, keys, stage, column)
-          : numbersPiece(order, keys, stage, column)
-  return piece === null ? [] : [piece]
 }
 
 /** The cautions the chosen stages call for, each once, in full. */

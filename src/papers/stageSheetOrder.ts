@@ -12,7 +12,9 @@ import type { PaperSize } from './page.ts'
 
 /** What a stage sheet is made from. */
 export interface StageSheetOrder {
-  readonly doc: Pick<CommissionDoc, 'number' | 'title' | 'brief' | 'tolerances'>
+  readonly doc: Pick<CommissionDoc, 'number' | 'title' | 'brief' | 'tolerances'> & {
+    readonly plan: { readonly rim: Pick<CommissionDoc['plan']['rim'], 'method'> }
+  }
   readonly computed: Pick<Computed, 'numbers' | 'findings'>
   /** The stages to print, in building order. */
   readonly stages: readonly StageOnSheet[]

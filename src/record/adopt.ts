@@ -20,7 +20,7 @@ export function adoptFile(file: CommissionFile, here: TolerancesHere, meta: Edit
   return settleTolerances(withFollowingLog(bundleOfFile(file), meta), file, here, meta)
 }
 
-/** The same under ids of its own, beside one that is here already. Ids of stages and rings stay: they mean nothing elsewhere. */
+/** The same under ids of its own, beside one that is here already, and never part of the demo. Ids of stages and rings stay: they mean nothing elsewhere. */
 export function adoptFileAsNew(
   file: CommissionFile,
   number: string,
@@ -30,7 +30,7 @@ export function adoptFileAsNew(
   const settled = settleTolerances(withFollowingLog(withNewIds(bundleOfFile(file), meta.newId), meta), file, here, meta)
   if (!settled.ok) return settled
   const { row, changes, facts } = settled.value
-  const renamed = editDocument(row, changes, ({ doc }) => void (doc.number = number), meta)
+  const renamed = editDocument(row, changes, ({ doc }) => void Object.assign(doc, { number, demo: false }), meta)
   if (!renamed.ok) return renamed
   return accept({ row: renamed.value.row, changes: [...changes, ...renamed.value.changes], facts })
 }

@@ -2,10 +2,14 @@ import { z } from 'zod'
 import { NUMBER_KEYS } from '../core/catalogue.ts'
 import { UNIT_CHOICES } from '../core/quantity.ts'
 import { STAGE_KEYS } from './patterns/stages.ts'
-import { orderKey, planSchema } from './planSchema.ts'
+import { FAMILIES } from './family.ts'
+import { fixtures } from './fixtureSchema.ts'
+import type { ModelDoc } from './houseModel.ts'
+import { planSchema } from './planSchema.ts'
+import { orderKey } from './rangeSchema.ts'
 
 /** The version of the record this program writes. Older ones are migrated at the door; newer ones are refused in plain words. */
-export const SCHEMA_VERSION = 1
+export const SCHEMA_VERSION = 2
 
 const line = (max = 200) => z.string().max(max)
 const text = z.string().max(20000)
@@ -14,8 +18,6 @@ const isoMoment = z.iso.datetime()
 
 /** Tolerances in mm or rad by number; null: this number carries none. A number not named here falls back to the shop's, then to the catalogue's. */
 export const tolerances = z.partialRecord(z.enum(NUMBER_KEYS), z.number().min(0).max(100).nullable())
-
-export const FAMILIES = ['steelString', 'nylonString', 'small'] as const
 
 export const brief = z.strictObject({
   client: line(),
@@ -40,8 +42,8 @@ export const commissionDoc = z.strictObject({
   plan: planSchema,
   tolerances,
   stages: z.record(z.uuid(), stage),
-  /** The model it was started from, as it was then. */
-  modelAsTaken: z.strictObject({ name: line(), plan: planSchema }).nullable(),
+  /** The model it was started from, as it was then; its id, where the model has a document of its own. */
+  modelAsTaken: z.strictObject({ modelId: z.uuid().nullable(), name: line(), plan: planSchema }).nullable(),
 })
 export type CommissionDoc = z.infer<typeof commissionDoc>
 
@@ -55,6 +57,8 @@ export const shopDoc = z.strictObject({
   tolerances,
   origin: z.enum(['tail', 'neckEdge', 'saddleLine']),
   paperSize: z.enum(['A4', 'Letter']),
+  /** Boards, dishes, moulds and forms: a collection, so by id. */
+  fixtures,
 })
 export type ShopDoc = z.infer<typeof shopDoc>
 
@@ -65,11 +69,13 @@ export const documentHead = z.strictObject({
   seen: z.record(z.uuid(), z.int().min(0)),
   deletedAt: isoMoment.nullable(),
 })
-export interface StoredDocument<Kind extends 'commission' | 'shop', Doc> extends z.infer<typeof documentHead> {
+export interface StoredDocument<Kind extends 'commission' | 'model' | 'shop', Doc>
+  extends z.infer<typeof documentHead> {
   readonly kind: Kind
   readonly doc: Doc
 }
 export type CommissionRecord = StoredDocument<'commission', CommissionDoc>
+export type ModelRecord = StoredDocument<'model', ModelDoc>
 export type ShopRecord = StoredDocument<'shop', ShopDoc>
 
 /** Names that every object answers to without owning them: never a step of a path, never a key of a record. */

@@ -5,11 +5,13 @@ import {
   commissionDoc,
   documentHead,
   type Fact,
+  type ModelRecord,
   type ShopRecord,
   shopDoc,
 } from './commission.ts'
+import { modelDoc } from './houseModel.ts'
 
-export type DocumentRecord = CommissionRecord | ShopRecord
+export type DocumentRecord = CommissionRecord | ModelRecord | ShopRecord
 
 export const commissionRow = z.strictObject({
   ...documentHead.shape,
@@ -17,7 +19,8 @@ export const commissionRow = z.strictObject({
   doc: commissionDoc,
 })
 export const shopRow = z.strictObject({ ...documentHead.shape, kind: z.literal('shop'), doc: shopDoc })
-export const documentRow = z.discriminatedUnion('kind', [commissionRow, shopRow])
+export const modelRow = z.strictObject({ ...documentHead.shape, kind: z.literal('model'), doc: modelDoc })
+export const documentRow = z.discriminatedUnion('kind', [commissionRow, modelRow, shopRow])
 
 /** A document with everything that belongs to it; changes and facts in the order of the log. */
 export interface Bundle<Row extends DocumentRecord = CommissionRecord> {

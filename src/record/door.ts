@@ -16,7 +16,7 @@ import {
 } from './commission.ts'
 import { type Bundle, byPlace, type DocumentRecord, documentRow, seenIn } from './document.ts'
 import { guardShape } from './guard.ts'
-import { MIGRATIONS, type Migration, migrateBundle, type RawBundle } from './migrations.ts'
+import { MIGRATIONS, type Migration, migrateBundle, type RawBundle } from './migrations/migrate.ts'
 import { isPlainObject } from './path.ts'
 import { type DoorProblem, problemOfIssues, wrongField } from './problem.ts'
 import { accept, type Result, refuse } from './result.ts'

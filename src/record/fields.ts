@@ -1,4 +1,4 @@
-import type { PlanField } from '../core/plan.ts'
+import type { PlanField } from '../core/planFields.ts'
 import type { LengthQuantity } from '../core/quantity.ts'
 
 /** What may stand in a field of the plan, as data: the form, the schema's check and the tests all read it here. */
@@ -13,9 +13,14 @@ export type FieldRange =
     }
   | { readonly type: 'angle'; readonly minDeg: number; readonly maxDeg: number }
   | { readonly type: 'count'; readonly min: number; readonly max: number; readonly open?: true }
+  /** A decimal number in one unit that shops do not choose. */
+  | { readonly type: 'plain'; readonly unit: PlainUnit; readonly min: number; readonly max: number }
   | { readonly type: 'choice' }
   | { readonly type: 'whole' }
 
+export type PlainUnit = 'percent' | 'newton' | 'gigapascal'
+
+const plain = (unit: PlainUnit, min: number, max: number) => ({ type: 'plain', unit, min, max }) as const
 const length = (quantity: LengthQuantity, minMm: number, maxMm: number) =>
   ({ type: 'length', quantity, minMm, maxMm }) as const
 const body = (minMm: number, maxMm: number) => length('bodyLength', minMm, maxMm)
@@ -23,6 +28,7 @@ const thin = (minMm: number, maxMm: number) => length('thickness', minMm, maxMm)
 
 // Common practice, drawn wide: from a soprano ukulele to a large acoustic bass. No published source.
 export const FIELDS = {
+  handed: { type: 'choice' },
   'outline.lengthMm': { ...body(120, 800), open: true },
   'outline.kind': { type: 'choice' },
   'outline.pieces': { type: 'whole' },
@@ -35,6 +41,19 @@ export const FIELDS = {
   'outline.keyWidths.tailRadiusMm': { ...body(40, 5000), open: true, flat: true },
   'outline.keyWidths.neckFlatMm': body(0, 150),
   'outline.keyWidths.neckRadiusMm': { ...body(30, 5000), open: true, flat: true },
+  'outline.halfWidths.rows': { type: 'whole' },
+  'outline.halfWidths.tailRows': { type: 'whole' },
+  'outline.halfWidths.neckRows': { type: 'whole' },
+  'outline.halfWidths.readToMm': thin(0.01, 3),
+  'outline.halfWidths.tailRadiusMm': { ...body(40, 5000), open: true, flat: true },
+  'outline.halfWidths.neckFlatMm': body(0, 150),
+  'outline.halfWidths.neckRadiusMm': { ...body(30, 5000), open: true, flat: true },
+  'outline.drawnPath': { type: 'whole' },
+  'outline.cutaway.form': { type: 'choice' },
+  'outline.cutaway.leavesAtMm': body(60, 790),
+  'outline.cutaway.hornRadiusMm': body(8, 300),
+  'outline.cutaway.hollowRadiusMm': body(15, 2000),
+  'outline.cutaway.meetsNeckAtMm': body(8, 120),
   'rim.depthAtTailMm': body(20, 250),
   'rim.depthAtNeckMm': body(20, 250),
   'rim.sideThicknessMm': thin(0.8, 6),
@@ -42,6 +61,9 @@ export const FIELDS = {
   'rim.backAllowanceMm': thin(0, 25),
   'rim.trimEachEndMm': body(0, 80),
   'rim.stationStepMm': { ...body(2, 20), open: true },
+  'rim.method': { type: 'choice' },
+  'rim.firstLeavesTopMm': thin(0, 5),
+  'rim.firstLeavesBackMm': thin(0, 5),
   'back.form': { type: 'choice' },
   'back.radiusMm': length('domeRadius', 500, 60000),
   'top.form': { type: 'choice' },
@@ -55,6 +77,28 @@ export const FIELDS = {
   'blocks.tail.thicknessMm': body(5, 80),
   'blocks.neck.widthMm': body(15, 200),
   'blocks.neck.thicknessMm': body(5, 120),
+  'linings.top.kind': { type: 'choice' },
+  'linings.top.widthMm': thin(1, 30),
+  'linings.top.heightMm': body(3, 60),
+  'linings.back.kind': { type: 'choice' },
+  'linings.back.widthMm': thin(1, 30),
+  'linings.back.heightMm': body(3, 60),
+  'linings.wastePercent': plain('percent', 0, 100),
+  'binding.heightMm': thin(0, 15),
+  'binding.thicknessMm': thin(0, 6),
+  'binding.topPurflingMm': thin(0, 10),
+  'binding.backPurflingMm': thin(0, 10),
+  'sideBraces.form': { type: 'choice' },
+  'sideBraces.atMm': { type: 'whole' },
+  'sideBraces.spacingMm': body(30, 400),
+  'sideBraces.widthMm': body(2, 40),
+  'sideBraces.thicknessMm': thin(0.2, 15),
+  'sideBraces.ends': { type: 'choice' },
+  'caul.spanMm': body(20, 600),
+  'caul.widthMm': body(5, 120),
+  'caul.heightMm': thin(2, 60),
+  'caul.modulusGPa': plain('gigapascal', 1, 220),
+  'caul.forceN': plain('newton', 1, 3000),
   'scale.lengthMm': body(250, 1000),
   'scale.jointFret': { type: 'count', min: 8, max: 24 },
   'board.overBodyMm': body(0, 300),
@@ -85,5 +129,25 @@ export const RING_RANGES = {
   tileCount: { type: 'count', min: 1, max: 400, open: true },
 } as const satisfies Record<string, FieldRange>
 
+export const READING_RANGES = {
+  fromTailMm: body(0, 800),
+  halfWidthMm: body(0, 400),
+} as const satisfies Record<string, FieldRange>
+
+export const SIDE_BRACE_RANGE = body(1, 1500) satisfies FieldRange
+
+export const FIXTURE_RANGES = {
+  boardRadiusMm: body(20, 20000),
+  dishRadiusMm: length('domeRadius', 500, 60000),
+  dishDiameterMm: body(100, 1500),
+  insetMm: thin(0, 30),
+} as const satisfies Record<string, FieldRange>
+
+export const MOST_FIXTURES = 200
 export const MOST_PIECES = 24
+export const MOST_READINGS = 120
+export const MOST_END_READINGS = 24
+export const MOST_SIDE_BRACES = 24
+/** Strokes of one half of a drawn outline. */
+export const MOST_STROKES = 4000
 export const MOST_RINGS = 12

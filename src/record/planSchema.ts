@@ -1,36 +1,17 @@
 import { z } from 'zod'
-import { BACK_FORMS, OUTLINE_KINDS, type Plan, type PlanField, TOP_FORMS } from '../core/plan.ts'
-import { FIELDS, type FieldRange, MOST_PIECES, MOST_RINGS, PIECE_RANGES, RING_RANGES } from './fields.ts'
-
-z.config({ jitless: true })
-
-/** Entries of a collection come and go one by one, so each has a uuid and an order string. */
-export const orderKey = z
-  .string()
-  .min(1)
-  .max(40)
-  .regex(/^[0-9a-z]+$/)
-
-const finite = (min: number, max: number) => z.number().min(min).max(max)
-function number(range: FieldRange) {
-  if (range.type === 'length') return finite(range.minMm, range.maxMm)
-  if (range.type === 'angle') return finite(range.minDeg, range.maxDeg)
-  if (range.type === 'count') return z.int().min(range.min).max(range.max)
-  throw new Error('not a number field')
-}
-const at = (field: PlanField) => number(FIELDS[field])
-const openAt = (field: PlanField) => at(field).nullable()
-const radiusAt = (field: PlanField) => z.union([at(field), z.literal('flat')]).nullable()
-
-export const outlinePiece = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.literal('arc'),
-    bend: z.enum(['convex', 'concave']),
-    radiusMm: number(PIECE_RANGES.radiusMm).nullable(),
-    sweepDeg: number(PIECE_RANGES.sweepDeg).nullable(),
-  }),
-  z.strictObject({ kind: z.literal('straight'), lengthMm: number(PIECE_RANGES.lengthMm).nullable() }),
-])
+import {
+  BACK_FORMS,
+  HANDS,
+  LINING_KINDS,
+  type Plan,
+  RIM_METHODS,
+  SIDE_BRACE_ENDS,
+  SIDE_BRACE_FORMS,
+  TOP_FORMS,
+} from '../core/plan.ts'
+import { MOST_RINGS, MOST_SIDE_BRACES, RING_RANGES, SIDE_BRACE_RANGE } from './fields.ts'
+import { outlineSchema } from './outlineSchema.ts'
+import { at, number, openAt, orderKey } from './rangeSchema.ts'
 
 export const ring = z.strictObject({
   order: orderKey,
@@ -41,27 +22,19 @@ export const ring = z.strictObject({
   tileCount: number(RING_RANGES.tileCount).nullable(),
 })
 
+const lining = (plate: 'top' | 'back') =>
+  z.strictObject({
+    kind: z.enum(LINING_KINDS),
+    widthMm: at(`linings.${plate}.widthMm`),
+    heightMm: at(`linings.${plate}.heightMm`),
+  })
+
 const block = (end: 'tail' | 'neck') =>
   z.strictObject({ widthMm: at(`blocks.${end}.widthMm`), thicknessMm: at(`blocks.${end}.thicknessMm`) })
 
 export const planSchema = z.strictObject({
-  outline: z.strictObject({
-    lengthMm: openAt('outline.lengthMm'),
-    kind: z.enum(OUTLINE_KINDS),
-    pieces: z.array(outlinePiece).min(1).max(MOST_PIECES),
-    keyWidths: z.strictObject({
-      lowerBoutMm: at('outline.keyWidths.lowerBoutMm'),
-      lowerBoutAtMm: at('outline.keyWidths.lowerBoutAtMm'),
-      waistMm: at('outline.keyWidths.waistMm'),
-      waistAtMm: at('outline.keyWidths.waistAtMm'),
-      upperBoutMm: at('outline.keyWidths.upperBoutMm'),
-      upperBoutAtMm: at('outline.keyWidths.upperBoutAtMm'),
-      tailRadiusMm: radiusAt('outline.keyWidths.tailRadiusMm'),
-      neckFlatMm: at('outline.keyWidths.neckFlatMm'),
-      neckRadiusMm: radiusAt('outline.keyWidths.neckRadiusMm'),
-    }),
-    treble: z.literal('mirror'),
-  }),
+  handed: z.enum(HANDS),
+  outline: outlineSchema,
   rim: z.strictObject({
     depthAtTailMm: at('rim.depthAtTailMm'),
     depthAtNeckMm: at('rim.depthAtNeckMm'),
@@ -70,6 +43,9 @@ export const planSchema = z.strictObject({
     backAllowanceMm: at('rim.backAllowanceMm'),
     trimEachEndMm: at('rim.trimEachEndMm'),
     stationStepMm: openAt('rim.stationStepMm'),
+    method: z.enum(RIM_METHODS),
+    firstLeavesTopMm: at('rim.firstLeavesTopMm'),
+    firstLeavesBackMm: at('rim.firstLeavesBackMm'),
   }),
   back: z.strictObject({ form: z.enum(BACK_FORMS), radiusMm: at('back.radiusMm') }),
   top: z.strictObject({
@@ -81,6 +57,28 @@ export const planSchema = z.strictObject({
   }),
   plates: z.strictObject({ topMm: at('plates.topMm'), backMm: at('plates.backMm') }),
   blocks: z.strictObject({ tail: block('tail'), neck: block('neck') }),
+  linings: z.strictObject({ top: lining('top'), back: lining('back'), wastePercent: at('linings.wastePercent') }),
+  binding: z.strictObject({
+    heightMm: at('binding.heightMm'),
+    thicknessMm: at('binding.thicknessMm'),
+    topPurflingMm: at('binding.topPurflingMm'),
+    backPurflingMm: at('binding.backPurflingMm'),
+  }),
+  sideBraces: z.strictObject({
+    form: z.enum(SIDE_BRACE_FORMS),
+    atMm: z.array(number(SIDE_BRACE_RANGE)).max(MOST_SIDE_BRACES).nullable(),
+    spacingMm: at('sideBraces.spacingMm'),
+    widthMm: at('sideBraces.widthMm'),
+    thicknessMm: at('sideBraces.thicknessMm'),
+    ends: z.enum(SIDE_BRACE_ENDS),
+  }),
+  caul: z.strictObject({
+    spanMm: at('caul.spanMm'),
+    widthMm: at('caul.widthMm'),
+    heightMm: at('caul.heightMm'),
+    modulusGPa: at('caul.modulusGPa'),
+    forceN: at('caul.forceN'),
+  }),
   scale: z.strictObject({ lengthMm: at('scale.lengthMm'), jointFret: at('scale.jointFret') }),
   board: z.strictObject({
     overBodyMm: at('board.overBodyMm'),

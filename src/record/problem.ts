@@ -1,5 +1,5 @@
 import type { z } from 'zod'
-import { FIELDS, type FieldRange, PIECE_RANGES, RING_RANGES } from './fields.ts'
+import { FIELDS, type FieldRange, PIECE_RANGES, READING_RANGES, RING_RANGES, SIDE_BRACE_RANGE } from './fields.ts'
 import { fieldName } from './path.ts'
 
 /** Why something was not taken in, as data; the sentence is made where it is shown. One field is named, the first that is wrong. */
@@ -40,6 +40,9 @@ export function rangeOf(field: string): FieldRange | null {
   if (own !== undefined) return own
   const last = inPlan.slice(inPlan.lastIndexOf('.') + 1)
   if (inPlan.startsWith('outline.pieces.')) return (PIECE_RANGES as Readonly<Record<string, FieldRange>>)[last] ?? null
+  if (/^outline\.halfWidths\.\w*[rR]ows\./.test(inPlan))
+    return last === '0' ? READING_RANGES.fromTailMm : READING_RANGES.halfWidthMm
+  if (inPlan.startsWith('sideBraces.atMm.')) return SIDE_BRACE_RANGE
   if (inPlan.startsWith('rosette.rings.')) return (RING_RANGES as Readonly<Record<string, FieldRange>>)[last] ?? null
   return null
 }

@@ -1,6 +1,5 @@
 import { asWriter, type Locks } from '../device/writerLock.ts'
-import type { CommissionRecord } from '../record/commission.ts'
-import type { Bundle } from '../record/document.ts'
+import type { Bundle, DocumentRecord } from '../record/document.ts'
 import { editDocument, type EditMeta, type Recipe } from '../record/edit.ts'
 import type { DoorProblem } from '../record/problem.ts'
 import { accept, type Result, refuse } from '../record/result.ts'
@@ -23,7 +22,9 @@ export interface StoredNeeds {
   readonly onSaved?: () => void
 }
 
-type Step = (bundle: Bundle, meta: EditMeta) => Result<Pick<Bundle, 'row' | 'changes' | 'facts'>, DoorProblem>
+type Kind = DocumentRecord['kind']
+type RowOf<K extends Kind> = Extract<DocumentRecord, { kind: K }>
+type Step<Row extends DocumentRecord> = (bundle: Bundle<Row>, meta: EditMeta) => Result<Bundle<Row>, DoorProblem>
 
 export const metaOf = (needs: StoredNeeds, gesture: string = needs.newId()): EditMeta => ({
   deviceId: needs.deviceId,
@@ -32,30 +33,37 @@ export const metaOf = (needs: StoredNeeds, gesture: string = needs.newId()): Edi
   newId: needs.newId,
 })
 
-/** Edits a commission that lies in the store: read, changed and written while no other tab may write to it. */
-export function editStored(needs: StoredNeeds, id: string, recipe: Recipe<CommissionRecord>, gesture: string) {
-  return changeStored(needs, id, gesture, ({ row, changes }, meta) => {
+/** Edits a document that lies in the store: read, changed and written while no other tab may write to it. */
+export function editStored<K extends Kind>(
+  needs: StoredNeeds,
+  kind: K,
+  id: string,
+  recipe: Recipe<RowOf<K>>,
+  gesture: string,
+) {
+  return changeStored(needs, kind, id, gesture, ({ row, changes }, meta) => {
     const edited = editDocument(row, changes, recipe, meta)
     return edited.ok ? accept({ ...edited.value, facts: [] }) : edited
   })
 }
 
-/** Takes one gesture of a stored commission back. */
-export function takeBackStored(needs: StoredNeeds, id: string, gesture: string) {
-  return changeStored(needs, id, needs.newId(), ({ row, changes, facts }, meta) =>
+/** Takes one gesture of a stored document back. */
+export function takeBackStored(needs: StoredNeeds, kind: Kind, id: string, gesture: string) {
+  return changeStored(needs, kind, id, needs.newId(), ({ row, changes, facts }, meta) =>
     takeBack(row, changes, facts, gesture, meta),
   )
 }
 
 /** Runs a step that gives the new row and the entries to add. */
-export async function changeStored(
+export async function changeStored<K extends Kind>(
   needs: StoredNeeds,
+  kind: K,
   id: string,
   gesture: string,
-  step: Step,
+  step: Step<RowOf<K>>,
 ): Promise<Result<null, StoredEditProblem>> {
   const held = await asWriter(needs.locks, id, async (): Promise<Result<null, StoredEditProblem>> => {
-    const read = await readDocument(needs.database, 'commission', id)
+    const read = await readDocument(needs.database, kind, id)
     if (!read.ok) return read
     const next = step(read.value, metaOf(needs, gesture))
     if (!next.ok) return next

@@ -4,6 +4,7 @@ import type { CommissionState } from './commissionStore.ts'
 import { draftKey } from './draftStore.ts'
 import type { ImportState } from './importer.ts'
 import type { ListState } from './listStore.ts'
+import type { ModelState } from './modelStore.ts'
 import type { PersistenceState } from './persistenceStore.ts'
 import type { ShopState } from './shopStore.ts'
 import type { Workshop } from './workshop.ts'
@@ -24,6 +25,7 @@ export function createHooks<Computed>() {
     useCommission: <Part>(pick: (state: CommissionState<Computed>) => Part): Part =>
       useStore(useWorkshop().commission.store, pick),
     useList: <Part>(pick: (state: ListState) => Part): Part => useStore(useWorkshop().list.store, pick),
+    useModels: <Part>(pick: (state: ModelState) => Part): Part => useStore(useWorkshop().models.store, pick),
     useShop: <Part>(pick: (state: ShopState) => Part): Part => useStore(useWorkshop().shop.store, pick),
     useImport: <Part>(pick: (state: ImportState) => Part): Part => useStore(useWorkshop().importer.store, pick),
     usePersistence: <Part>(pick: (state: PersistenceState) => Part): Part =>

@@ -87,7 +87,7 @@ export function createImporter(needs: ImporterNeeds): Importer {
     const open = needs.replaceHere?.(file.id)
     if (open !== null && open !== undefined)
       return open(next, (row, meta) => factsToMatch(row, needs.factsHere?.() ?? [], file, meta), gesture)
-    return changeStored(needs, file.id, gesture, ({ row, changes, facts }, meta) => {
+    return changeStored(needs, 'commission', file.id, gesture, ({ row, changes, facts }, meta) => {
       const replaced = replaceDocument(row, changes, next, meta)
       if (!replaced.ok) return replaced
       const added = factsToMatch(replaced.value.row, facts, file, meta)

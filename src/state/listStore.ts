@@ -1,11 +1,11 @@
 import { createStore, type StoreApi } from 'zustand/vanilla'
 import { beginCommission, type Beginning, duplicateCommission, nextFreeNumber } from '../record/changes/begin.ts'
-import { archive, markDeleted, restore } from '../record/changes/life.ts'
+import { archive, keepAsOwn, markDeleted, restore } from '../record/changes/life.ts'
 import type { CommissionRecord, Head } from '../record/commission.ts'
 import type { Bundle } from '../record/document.ts'
 import type { Recipe } from '../record/edit.ts'
 import { accept, type Result } from '../record/result.ts'
-import { putBack, type RemovedRows, removeDemo } from '../storage/demo.ts'
+import { putBack, removeDemo } from '../storage/demo.ts'
 import { readDocument, saveDocument } from '../storage/documents.ts'
 import { type HeadList, mendHeads, watchHeads } from '../storage/heads.ts'
 import { editStored, metaOf, type StoredEditProblem, type StoredNeeds, takeBackStored } from './editStored.ts'
@@ -25,6 +25,8 @@ export interface ListAction {
   /** The commissions it touched; what they are called then. */
   readonly ids: readonly string[]
   readonly label: string
+  /** How many instruments of the demo stay as the maker's own, when the others are removed. */
+  readonly staying?: number
 }
 
 export interface ListState {
@@ -50,6 +52,7 @@ export interface ListStore {
   readonly unarchive: (id: string) => Answer<null>
   readonly remove: (id: string) => Answer<null>
   readonly restore: (id: string) => Answer<null>
+  /** Takes out what came with the demo; an instrument of it that the maker has written to stays, and is the maker's own from then on. */
   readonly removeDemo: () => Answer<null>
   /** Takes the last action back. */
   readonly undo: () => Answer<null>
@@ -97,11 +100,11 @@ export function createListStore(needs: ListNeeds): ListStore {
   }
 
   async function editOne(id: string, recipe: Recipe<CommissionRecord>, gesture: string): Answer<null> {
-    return needs.openHere?.(id)?.edit(recipe, gesture) ?? editStored(needs, id, recipe, gesture)
+    return needs.openHere?.(id)?.edit(recipe, gesture) ?? editStored(needs, 'commission', id, recipe, gesture)
   }
 
   async function takeBackOne(id: string, gesture: string): Answer<null> {
-    return needs.openHere?.(id)?.takeBack(gesture) ?? takeBackStored(needs, id, gesture)
+    return needs.openHere?.(id)?.takeBack(gesture) ?? takeBackStored(needs, 'commission', id, gesture)
   }
 
   async function act(kind: ListAction['kind'], id: string, recipe: Recipe<CommissionRecord>): Answer<null> {
@@ -162,16 +165,18 @@ export function createListStore(needs: ListNeeds): ListStore {
     remove: (id) => act('deleted', id, markDeleted(needs.now())),
     restore: (id) => act('restored', id, restore()),
     async removeDemo() {
-      const ids = store
-        .getState()
-        .heads.filter((head) => head.demo)
-        .map((head) => head.id)
+      const demo = store.getState().heads.filter((head) => head.demo)
+      const ids = demo.map((head) => head.id)
       for (const id of ids) await needs.openHere?.(id)?.close()
       const removed = await removeDemo(database)
-      const rows: RemovedRows | null = removed.ok ? removed.value : null
-      finish(removed, { kind: 'demoRemoved', ids, label: '' }, async () =>
-        rows === null ? accept(null) : putBack(database, rows),
-      )
+      const stays = new Set(removed.ok ? removed.value.staying : [])
+      const staying = demo.filter((head) => stays.has(head.id) && head.deletedAt === null).length
+      const gesture = newId()
+      for (const id of stays) await editOne(id, keepAsOwn(), gesture)
+      finish(removed, { kind: 'demoRemoved', ids, label: '', staying }, async () => {
+        for (const id of stays) await takeBackOne(id, gesture)
+        return removed.ok ? putBack(database, removed.value) : accept(null)
+      })
       return removed.ok ? accept(null) : removed
     },
     async undo() {

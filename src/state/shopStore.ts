@@ -19,6 +19,7 @@ export const STARTING_SHOP: ShopDoc = {
   tolerances: {},
   origin: 'tail',
   paperSize: 'A4',
+  fixtures: {},
 }
 
 export interface ShopState {

@@ -6,6 +6,7 @@ import { type PersistenceAnswer, requestPersistence } from '../device/persistenc
 import { askBeforeLeaving, whenHidden } from '../device/visibility.ts'
 import { browserLocks, type Locks } from '../device/writerLock.ts'
 import { writeCommissionFile } from '../files/commissionFile.ts'
+import { fetchModels } from '../files/packedFiles.ts'
 import type { TolerancesHere } from '../record/adopt.ts'
 import { type Database, type DatabaseNotice, openDatabase } from '../storage/database.ts'
 import { ownDeviceId } from '../storage/deviceValues.ts'
@@ -17,6 +18,7 @@ import { createDraftStore, type DraftStore } from './draftStore.ts'
 import type { StoredNeeds } from './editStored.ts'
 import { createImporter, type Importer } from './importer.ts'
 import { createListStore, type ListStore } from './listStore.ts'
+import { createModelStore, type ModelStore } from './modelStore.ts'
 import { createPersistenceStore, type PersistenceStore } from './persistenceStore.ts'
 import { createShopStore, type ShopStore } from './shopStore.ts'
 
@@ -35,6 +37,7 @@ export interface WorkshopNeeds<Computed> {
 export interface Workshop<Computed> {
   readonly shop: ShopStore
   readonly list: ListStore
+  readonly models: ModelStore
   readonly commission: CommissionStore<Computed>
   readonly drafts: DraftStore
   readonly importer: Importer
@@ -44,6 +47,8 @@ export interface Workshop<Computed> {
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
     readonly decline: () => Promise<unknown>
   }
+  /** The numbers of a plan that is not on the bench: worked out once for each. */
+  readonly computedOf: (plan: Plan) => Computed
   /** The text of the file of one stored commission; null where it cannot be read. What waits is written first. */
   readonly fileOf: (id: string) => Promise<string | null>
   /** Writes whatever waits anywhere. */
@@ -77,6 +82,8 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     openHere: (id) =>
       commission.writes(id) ? { edit: commission.edit, takeBack: commission.takeBack, close: commission.close } : null,
   })
+  const models = createModelStore({ ...needs, fetchPacked: fetchModels })
+  const computed = new WeakMap<Plan, { readonly of: Computed }>()
   const tolerancesHere = (): TolerancesHere => ({
     shop: shop.store.getState().shop.tolerances,
     starting: given.startingTolerance,
@@ -102,26 +109,38 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
         askBeforeLeaving(() => commission.unsaved().length > 0 || shop.unsaved() !== null),
       ]
     : []
-  await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start()])
+  await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start(), models.start()])
 
   return {
     shop,
     list,
+    models,
     commission,
     drafts,
     importer,
     persistence,
     demo: {
       isUnanswered: () => isDemoUnanswered(needs),
-      install: (files) => installDemo(needs, files, tolerancesHere()),
+      install: async (commissions) => {
+        const packed = await fetchModels().catch(() => [])
+        return installDemo(needs, { commissions, models: packed }, tolerancesHere())
+      },
       decline: () => answerDemo(needs, 'declined'),
+    },
+    computedOf(plan) {
+      const known = computed.get(plan) ?? { of: given.compute(plan) }
+      computed.set(plan, known)
+      return known.of
     },
     async fileOf(id) {
       await flush()
       const held = commission.unsaved().find((kept) => kept.row.id === id)
       const read =
         held === undefined ? await readDocument(database, 'commission', id) : { ok: true as const, value: held }
-      return read.ok ? writeCommissionFile(read.value, shop.store.getState().shop, now()) : null
+      if (!read.ok) return null
+      // Which fixtures serve it follows from its numbers; what computes them is only fetched when a file is written.
+      const { shopForFile } = await import('../files/shopForFile.ts')
+      return writeCommissionFile(read.value, shopForFile(shop.store.getState().shop, read.value.row.doc.plan), now())
     },
     flush,
     collectEverything: () => collectEverything(database, now(), unsaved()),
@@ -129,6 +148,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     stop() {
       for (const stop of stopListening) stop()
       list.stop()
+      models.stop()
       shop.stop()
     },
   }

@@ -4,7 +4,7 @@ import { type Bundle, byPlace, type DocumentRecord } from '../record/document.ts
 import { readBundle } from '../record/door.ts'
 import { headOf } from '../record/headOf.ts'
 import { isBeginning } from '../record/log.ts'
-import { MIGRATIONS, type Migration, type RawBundle } from '../record/migrations.ts'
+import { MIGRATIONS, type Migration, type RawBundle } from '../record/migrations/migrate.ts'
 import { isPlainObject, valueAt } from '../record/path.ts'
 import type { DoorProblem } from '../record/problem.ts'
 import { accept, type Result, refuse } from '../record/result.ts'

@@ -84,7 +84,7 @@ function OnPaper({ drawing, formatValue, widthMm, heightMm, letteringMm = LETTER
         aria-label={`${name}. ${description}`}
       >
         <DrawingLines drawing={drawing} mmPerUnit={laid.mmPerUnit} pens={PAPER_PENS} />
-        <DrawingLabels laid={laid} pens={PAPER_PENS} litRow={null} />
+        <DrawingLabels laid={laid} pens={PAPER_PENS} litStation={null} />
         {laid.dimensions.map((dimension, i) => (
           <DimensionMark
             key={i}
@@ -113,7 +113,7 @@ function OnScreen({ drawing, formatValue, lit, tapping = null, heights = null, m
   const { isMoved, enlarge, reduce, fit } = useMoveAndEnlarge(view, content)
   const laid = useMemo(() => layOnScreen(drawing, formatValue, size), [drawing, formatValue, size])
   const { name, description } = DRAWING_WORDS[drawing.name]
-  const litRow = lit?.key.startsWith('rim[].') === true ? lit.row : null
+  const litStation = lit !== undefined && lit !== null && /^(rim|trebleRim)\[\]/u.test(lit.key) ? lit : null
   return (
     <figure className="drawing drawing-screen">
       <div
@@ -136,7 +136,7 @@ function OnScreen({ drawing, formatValue, lit, tapping = null, heights = null, m
           <g ref={content}>
             <g {...(tapping === null ? {} : { role: 'img', 'aria-label': `${name}. ${description}` })}>
               <DrawingLines drawing={drawing} mmPerUnit={laid.mmPerUnit} pens={SCREEN_PENS} />
-              <DrawingLabels laid={laid} pens={SCREEN_PENS} litRow={litRow} />
+              <DrawingLabels laid={laid} pens={SCREEN_PENS} litStation={litStation} />
             </g>
             {laid.dimensions.map((dimension) => (
               <DimensionMark

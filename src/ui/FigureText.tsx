@@ -11,7 +11,7 @@ export function FigureText({
 }) {
   if (figure.word !== null) return <span className="figure">{words?.[figure.word] ?? figure.word}</span>
   const { sign, whole, fraction, remainder, unit } = figure
-  const isTight = unit === '"' || unit === '°'
+  const isTight = unit === '"' || unit === '°' || unit === '%'
   return (
     <span className="figure">
       {sign === '-' ? '\u2212' : ''}

@@ -90,7 +90,7 @@ function DrawingShape({ mark: { drawing, laid, xMm, yMm, widthMm, heightMm } }: 
       aria-label={`${name}. ${description}`}
     >
       <DrawingLines drawing={drawing} mmPerUnit={mmPerUnit} pens={SMALL_PENS} />
-      <DrawingLabels laid={laid} pens={SMALL_PENS} litRow={null} />
+      <DrawingLabels laid={laid} pens={SMALL_PENS} litStation={null} />
       {laid.dimensions.map((dimension, i) => (
         <DimensionMark
           key={i}

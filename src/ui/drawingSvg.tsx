@@ -104,16 +104,22 @@ function Lettering({
 export const DrawingLabels = memo(function DrawingLabels({
   laid,
   pens,
-  litRow,
+  litStation,
 }: {
   readonly laid: Laid
   readonly pens: Pens
-  readonly litRow: number | null
+  readonly litStation: NumberRef | null
 }) {
   return (
     <>
       {laid.stations.map((station) => (
-        <StationMark key={station.row} station={station} laid={laid} pens={pens} lit={station.row === litRow} />
+        <StationMark
+          key={`${station.list} ${station.row}`}
+          station={station}
+          laid={laid}
+          pens={pens}
+          lit={litStation !== null && litStation.key.startsWith(`${station.list}[].`) && station.row === litStation.row}
+        />
       ))}
       {laid.labels.map((text) => (
         <Lettering

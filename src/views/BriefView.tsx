@@ -1,4 +1,5 @@
-import { FAMILIES, type CommissionDoc } from '../record/commission.ts'
+import type { CommissionDoc } from '../record/commission.ts'
+import { FAMILIES } from '../record/family.ts'
 import { ChoiceField } from '../ui/ChoiceField.tsx'
 import { DateField } from '../ui/DateField.tsx'
 import { TextField } from '../ui/TextField.tsx'

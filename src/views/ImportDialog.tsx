@@ -2,6 +2,7 @@ import { useEffect } from 'react'
 import { useLocation } from 'wouter'
 import { Dialog } from '../ui/Dialog.tsx'
 import { IMPORT_WORDS } from '../words/bench.ts'
+import { placeName } from '../words/places.ts'
 import { problemSentence } from '../words/problems.ts'
 import { rangeText } from './valueText.ts'
 import { useImport, useShop, useWorkshop } from './workshop.ts'
@@ -41,7 +42,7 @@ export function ImportDialog() {
   if (state.kind === 'refused' || state.kind === 'notStored') {
     return (
       <Dialog title={IMPORT_WORDS.refusedTitle} onClose={importer.dismiss}>
-        <p role="alert">{problemSentence(state.problem, (range) => rangeText(range, units))}</p>
+        <p role="alert">{problemSentence(state.problem, { placeName, range: (range) => rangeText(range, units) })}</p>
       </Dialog>
     )
   }

@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'react'
+import { lazy, Suspense, useEffect, useId, useState } from 'react'
 import { pickFile } from '../device/pickFile.ts'
 import { todayHere } from '../device/today.ts'
 import { fetchDemoCommissions } from '../files/packedFiles.ts'
@@ -6,19 +6,22 @@ import type { Head } from '../record/commission.ts'
 import { searchHeads } from '../state/searchHeads.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { problemSentence } from '../words/problems.ts'
-import { ImportDialog } from './ImportDialog.tsx'
 import { EmptyBench } from './list/EmptyBench.tsx'
 import { LedgerRow } from './list/LedgerRow.tsx'
 import { ListNotice } from './list/ListNotice.tsx'
 import { NewInstrument } from './list/NewInstrument.tsx'
-import { useList, useWorkshop } from './workshop.ts'
+import { useImport, useList, useWorkshop } from './workshop.ts'
 import './list/list.css'
+
+/** Only once a file was opened: it brings the words for every field. */
+const ImportDialog = lazy(async () => ({ default: (await import('./ImportDialog.tsx')).ImportDialog }))
 
 /** What is on the bench: every instrument in hand, where it stands, what comes next, and when it is promised. */
 export function ListView() {
   const { importer } = useWorkshop()
   const heads = useList((state) => state.heads)
   const unreadable = useList((state) => state.unreadable)
+  const isOpening = useImport((state) => state.kind !== 'idle')
   const [query, setQuery] = useState('')
   const [showsArchived, setShowsArchived] = useState(false)
   const [isBeginning, setBeginning] = useState(false)
@@ -103,7 +106,11 @@ export function ListView() {
         <RemoveDemo />
       </div>
       {isBeginning && <NewInstrument onClose={() => setBeginning(false)} />}
-      <ImportDialog />
+      {isOpening && (
+        <Suspense fallback={null}>
+          <ImportDialog />
+        </Suspense>
+      )}
       <ListNotice />
     </>
   )

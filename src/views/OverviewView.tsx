@@ -1,6 +1,6 @@
 import { Link, useLocation } from 'wouter'
 import type { Computed } from '../core/compute.ts'
-import type { PlanField } from '../core/plan.ts'
+import type { PlanField } from '../core/planFields.ts'
 import type { CommissionDoc } from '../record/commission.ts'
 import { stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
@@ -38,7 +38,7 @@ export function OverviewView({ id }: { readonly id: string }) {
       </p>
       <NextStage id={id} doc={doc} computed={computed} />
       <div className="overview-drawing">
-        <OverviewDrawing computed={computed} />
+        <OverviewDrawing computed={computed} plan={doc.plan} />
       </div>
       <div className="overview-below">
         <OverviewFindings findings={computed.findings} onGo={goTo} />

@@ -11,6 +11,7 @@ import { ORIGIN_WORDS } from '../words/sheets.ts'
 import { SHOP_WORDS } from '../words/shop.ts'
 import { ImportDialog } from './ImportDialog.tsx'
 import { ListNotice } from './list/ListNotice.tsx'
+import { FixtureEditor } from './shop/FixtureEditor.tsx'
 import { ShopTolerance } from './shop/ShopTolerance.tsx'
 import { useShopBinding } from './useBinding.ts'
 import { useList, usePersistence, useWorkshop } from './workshop.ts'
@@ -53,6 +54,7 @@ export function ShopView({ saveEverything }: { readonly saveEverything: () => Pr
           <Light />
         </section>
       </div>
+      <FixtureEditor />
       <Tolerances />
       <ImportDialog />
       <ListNotice />

@@ -46,10 +46,10 @@ export function StageSheetView(props: StageSheetViewProps) {
   const { doc, computed, shop, revisionCode, dateIso, stages, doneStages, onPrint, firstChosen } = props
   const [chosen, setChosen] = useState<ReadonlySet<string>>(() => new Set(firstChosen ?? stages.map(({ id }) => id)))
   const [paperSize, setPaperSize] = useState<PaperSize>(shop.paperSize)
-  const { plates } = doc.plan
+  const { plan } = doc
   const drawings = useMemo(
-    () => new Map<StageDrawing, Drawing>(STAGE_DRAWINGS.map((name) => [name, stageDrawing(computed, plates, name)])),
-    [computed, plates],
+    () => new Map<StageDrawing, Drawing>(STAGE_DRAWINGS.map((name) => [name, stageDrawing(computed, plan, name)])),
+    [computed, plan],
   )
   // A page takes longer to lay than a tick to set: the tick is painted first.
   const printed = useDeferredValue(chosen)

@@ -1,6 +1,7 @@
 import { type NumberKey, type Numbers, readNumbers } from '../core/numbers.ts'
 import type { BuiltTo } from '../record/facts.ts'
-import { STAGES, type StageKey } from '../record/patterns/stages.ts'
+import { STAGES } from '../record/patterns/stagePatterns.ts'
+import type { StageKey } from '../record/patterns/stages.ts'
 
 /** The numbers a stage is built to, as they stand now: what its sign-off keeps. Rows are counted from 0: 'rim[3].depthMm'. */
 export function numbersBuiltTo(stage: StageKey, numbers: Numbers): BuiltTo {

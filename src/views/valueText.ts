@@ -3,10 +3,12 @@ import { aboutNumber, type NumberKey } from '../core/catalogue.ts'
 import { figureText } from '../format/figure.ts'
 import { formatAllowedRange } from '../format/formatAllowedRange.ts'
 import { formatDate } from '../format/formatDate.ts'
+import { formatDecimal } from '../format/formatDecimal.ts'
 import { formatLength } from '../format/formatLength.ts'
 import { formatAngle, formatQuantity } from '../format/formatQuantity.ts'
 import type { FieldRange } from '../record/fields.ts'
 import { rangeOf } from '../record/problem.ts'
+import { choiceWord } from '../words/fields/choices.ts'
 import { REVISION_WORDS } from '../words/instrument.ts'
 
 const LONGEST = 40
@@ -19,13 +21,15 @@ export function valueText(field: string, value: unknown, units: ShopUnits): stri
   const range = rangeOf(field)
   if (typeof value === 'number') {
     if (range?.type === 'length') return figureText(formatLength(value, range.quantity, units))
+    if (range?.type === 'plain') return figureText(formatDecimal(value, range.unit))
     if (range?.type === 'angle') return figureText(formatAngle(value, 3))
     if (field.startsWith('tolerances.')) {
       const about = aboutNumber(field.slice('tolerances.'.length) as NumberKey)
       return about === undefined ? String(value) : figureText(formatQuantity(value, about.quantity, units))
     }
   }
-  const text = typeof value === 'string' ? formatDate(value) : JSON.stringify(value)
+  const choice = typeof value === 'string' ? choiceWord(field.replace(/^plan\./u, ''), value) : null
+  const text = choice ?? (typeof value === 'string' ? formatDate(value) : JSON.stringify(value))
   return text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text
 }
 
@@ -36,6 +40,8 @@ export function rangeText(range: FieldRange, units: ShopUnits): string {
       return formatAllowedRange(range.minMm, range.maxMm, range.quantity, units).text
     case 'angle':
       return `${figureText(formatAngle(range.minDeg))} – ${figureText(formatAngle(range.maxDeg))}`
+    case 'plain':
+      return `${figureText(formatDecimal(range.min, range.unit))} – ${figureText(formatDecimal(range.max, range.unit))}`
     case 'count':
       return `${range.min} – ${range.max}`
     default:

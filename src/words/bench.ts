@@ -62,6 +62,13 @@ export const ACTION_SENTENCES = {
   demoRemoved: () => 'The demo is removed.',
 } as const
 
+/** What became of the demo where some of its instruments had been written to. */
+export function demoStays(staying: number): string {
+  return staying === 1
+    ? 'The demo is removed, but for the one instrument you changed: it stays, as your own.'
+    : `The demo is removed, but for the ${staying} instruments you changed: they stay, as your own.`
+}
+
 export const NEW_WORDS = {
   title: 'What is to be built?',
   number: 'Number',
@@ -74,6 +81,7 @@ export const NEW_WORDS = {
   numberTaken: (number: string) => `${number} is taken: give it another number.`,
   numberMissing: 'Give it a number: it stands on every sheet.',
   loading: 'Fetching the models.',
+  noModels: 'There is no model to begin from. One that was removed can be brought back on the sheet Models.',
 } as const
 
 export const IMPORT_WORDS = {

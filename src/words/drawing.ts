@@ -21,20 +21,30 @@ export const DRAWING_WORDS: Record<DrawingName, { readonly name: string; readonl
     description:
       'Top and back cut across at lower bout, waist and upper bout, each with a straightedge from rim to rim and the gap under it.',
   },
+  inside: {
+    name: 'Side from the inside',
+    description:
+      'The inner face of one side laid along its length, seen from inside the body: linings, side braces with their places and lengths, and where the blocks are glued.',
+  },
   blankTreble: {
     name: 'Treble side, flat blank',
     description:
       'The treble side laid flat with its straight edge, the line to saw, trim, stations with cut widths, and the waist mark.',
   },
+  blankHorn: {
+    name: 'Treble side from the horn on, flat blank',
+    description:
+      'The piece of the treble side from the horn to the neck laid flat, with its straight edge, the line to saw, trim, and stations with cut widths.',
+  },
   blankBass: {
     name: 'Bass side, flat blank',
     description:
-      'The bass side laid flat, mirror of the treble one, with its straight edge, the line to saw, trim, stations with cut widths, and the waist mark.',
+      'The bass side laid flat, the other way round than the treble one, with its straight edge, the line to saw, trim, stations with cut widths, and the waist mark.',
   },
   bevels: {
     name: 'Bevels round the rim',
     description:
-      'The outline with a ray at each station, as long as the bevel there is wide: the back edge on the lower half, the top edge on the upper half.',
+      'The outline with a ray at each station, as long as the bevel there is wide: the back edge on one half, the top edge on the other; where the two sides differ, both edges on both halves, side by side.',
   },
   blockTail: {
     name: 'Tail block',
@@ -68,9 +78,14 @@ export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
   treble: 'TREBLE',
   tail: 'TAIL',
   neck: 'NECK',
+  horn: 'HORN',
   lowerBout: 'lower bout',
   waist: 'waist',
   upperBout: 'upper bout',
+  hornTip: 'horn',
+  neckCentre: 'neck centre',
+  bassFromInside: 'BASS SIDE, inside',
+  trebleFromInside: 'TREBLE SIDE, inside',
   rimPlane: 'rim plane',
   straightTaper: 'taper',
   saddleLine: 'saddle line',
@@ -83,6 +98,8 @@ export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
   backPlate: 'BACK',
   topBevelBothSides: 'TOP edge, both sides',
   backBevelBothSides: 'BACK edge, both sides',
+  topBevel: 'TOP edge',
+  backBevel: 'BACK edge',
   contourFromAbove: 'from above',
   blockFromSide: 'from the side',
   glueFace: 'glue face',

@@ -1,49 +1,14 @@
-import type { BACK_FORMS, OUTLINE_KINDS, OutlinePiece, PlanField, RingPlan, TOP_FORMS } from '../core/plan.ts'
+import type { BACK_FORMS, OutlinePiece, RingPlan, TOP_FORMS } from '../core/plan.ts'
+import type { PlanField } from '../core/planFields.ts'
+import type { FieldWords } from './fields/fieldWords.ts'
+import { INSIDE_FIELDS } from './fields/inside.ts'
+import { OUTLINE_FIELDS } from './fields/outline.ts'
+import { RIM_FIELDS } from './fields/rim.ts'
 
-/** What a field is called and what is said under it. The allowed range is written beside it elsewhere. */
-export interface FieldWords {
-  readonly name: string
-  readonly hint: string
-}
-
+/** Name and hint of every field of the plan; one that has none does not compile. */
 export const FIELD_WORDS: Record<PlanField, FieldWords> = {
-  'outline.lengthMm': {
-    name: 'Body length',
-    hint: 'Tail to neck joint on the centreline. With compass arcs it may be left open; the arcs then give it.',
-  },
-  'outline.kind': { name: 'Outline drawn by', hint: 'The way not in use keeps its values.' },
-  'outline.pieces': {
-    name: 'Compass pieces',
-    hint: 'Half the outline, from the tail to the neck. Up to three values may be left open.',
-  },
-  'outline.keyWidths.lowerBoutMm': { name: 'Lower bout', hint: 'Whole width.' },
-  'outline.keyWidths.lowerBoutAtMm': { name: 'Lower bout stands at', hint: 'From the tail.' },
-  'outline.keyWidths.waistMm': { name: 'Waist', hint: 'Whole width.' },
-  'outline.keyWidths.waistAtMm': { name: 'Waist stands at', hint: 'From the tail.' },
-  'outline.keyWidths.upperBoutMm': { name: 'Upper bout', hint: 'Whole width.' },
-  'outline.keyWidths.upperBoutAtMm': { name: 'Upper bout stands at', hint: 'From the tail.' },
-  'outline.keyWidths.tailRadiusMm': {
-    name: 'Radius at the tail',
-    hint: 'A radius, or flat. Left open: as fair as it comes.',
-  },
-  'outline.keyWidths.neckFlatMm': { name: 'Flat at the neck', hint: 'Whole width of the flat; 0 for none.' },
-  'outline.keyWidths.neckRadiusMm': {
-    name: 'Radius at the neck',
-    hint: 'Used where there is no flat. A radius, or flat. Left open: as fair as it comes.',
-  },
-  'rim.depthAtTailMm': { name: 'Rim depth at the tail', hint: 'Without plates.' },
-  'rim.depthAtNeckMm': { name: 'Rim depth at the neck', hint: 'Without plates, before planing.' },
-  'rim.sideThicknessMm': { name: 'Side thickness', hint: 'Before bending.' },
-  'rim.topAllowanceMm': {
-    name: 'Top allowance',
-    hint: 'Straight edge of the blank over the top edge.',
-  },
-  'rim.backAllowanceMm': { name: 'Back allowance', hint: 'Left outside the back edge when sawing.' },
-  'rim.trimEachEndMm': { name: 'Trim at each end', hint: 'Extra length of the blank.' },
-  'rim.stationStepMm': {
-    name: 'Step between stations',
-    hint: 'Along the outer face. Left open: the widest round step that gives 40 stations.',
-  },
+  ...OUTLINE_FIELDS,
+  ...RIM_FIELDS,
   'back.form': { name: 'Form of the back', hint: 'What the back is dished to.' },
   'back.radiusMm': { name: 'Dome of the back', hint: 'Radius of the dish.' },
   'top.form': { name: 'Form of the top', hint: 'What the rim and the plate are brought to.' },
@@ -60,6 +25,7 @@ export const FIELD_WORDS: Record<PlanField, FieldWords> = {
   'blocks.tail.thicknessMm': { name: 'Tail block, thickness', hint: 'Along the centreline.' },
   'blocks.neck.widthMm': { name: 'Neck block, width', hint: 'Across the body.' },
   'blocks.neck.thicknessMm': { name: 'Neck block, thickness', hint: 'Along the centreline.' },
+  ...INSIDE_FIELDS,
   'scale.lengthMm': { name: 'Scale length', hint: 'Nut to saddle line, uncompensated.' },
   'scale.jointFret': { name: 'Fret at the joint', hint: 'Over the neck joint.' },
   'board.overBodyMm': { name: 'Board over the body', hint: 'Neck joint to its square end.' },
@@ -98,10 +64,6 @@ export const RING_WORDS: Record<Exclude<keyof RingPlan, 'order'>, FieldWords> = 
   tileCount: { name: 'Tiles round it', hint: 'How many tiles or wedges. Left open: one plain strip.' },
 }
 
-export const OUTLINE_KIND_WORDS: Record<(typeof OUTLINE_KINDS)[number], string> = {
-  compassArcs: 'Compass arcs',
-  keyWidths: 'Key widths',
-}
 export const BACK_FORM_WORDS: Record<(typeof BACK_FORMS)[number], string> = {
   sphere: 'Domed, from a dish',
   across: 'Arched across only',

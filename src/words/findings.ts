@@ -1,11 +1,19 @@
 import type { Finding, FindingCode } from '../core/findings.ts'
 import { BODY_FINDINGS } from './findings/body.ts'
 import type { FindingText, FindingWriter, Say } from './findings/findingWords.ts'
+import { INSIDE_FINDINGS } from './findings/inside.ts'
+import { OUTLINE_FINDINGS } from './findings/outline.ts'
 import { PLATE_FINDINGS } from './findings/plates.ts'
 import { ROSETTE_FINDINGS } from './findings/rosette.ts'
 
 /** One writer for every code; a code without one does not compile. */
-const WRITERS: Record<FindingCode, FindingWriter> = { ...BODY_FINDINGS, ...PLATE_FINDINGS, ...ROSETTE_FINDINGS }
+const WRITERS: Record<FindingCode, FindingWriter> = {
+  ...OUTLINE_FINDINGS,
+  ...BODY_FINDINGS,
+  ...INSIDE_FINDINGS,
+  ...PLATE_FINDINGS,
+  ...ROSETTE_FINDINGS,
+}
 
 /**
  * A finding in words. `say` puts a value (mm or rad) into the shop's unit; a value that is missing or not finite is left out
@@ -26,6 +34,7 @@ export function findingSentence(finding: Finding, say: Say): FindingText {
       return value === null ? null : say(Math.abs(value), quantity)
     },
     number: read,
+    leadsTo: (field) => finding.fields.includes(field),
   })
 }
 

@@ -13,6 +13,8 @@ export const PAPER_WORDS = {
     treble: 'Treble',
     place: 'Place',
     station: 'Station',
+    blank: 'Blank',
+    brace: 'Brace',
   },
   done: 'Done, date',
   alreadyDone: 'signed off',
@@ -21,7 +23,14 @@ export const PAPER_WORDS = {
   ...FIGURE_WORDS,
   places: PLACE_WORDS,
   ring: (place: number) => `Ring ${place}`,
-  stationsFrom: (along: string) => `Stations: ${along.charAt(0).toLowerCase()}${along.slice(1)}, from the tail.`,
+  sides: { bass: 'Bass side', treble: 'Treble side' },
+  /** A piece of a side that is made of more than one, counted from the tail. */
+  pieceOfSide: (side: string, piece: number) => `${side}, piece ${piece}`,
+  stationsFrom: (along: string, isLaterPiece: boolean) =>
+    `Stations: ${along.charAt(0).toLowerCase()}${along.slice(1)}, from the ${isLaterPiece ? 'piece’s own tail end' : 'tail'}.`,
+  /** Where the plan leaves the blanks as wide as they are. */
+  profileOnRim:
+    'On this instrument the back profile is brought to on the bent rim: nothing is sawn on the flat blanks, and no widths are printed. The stations stand with the depths of the bare rim.',
   cautionsInFull: 'Cautions in full',
   cautionsNote:
     'Usual in the trade, and no more than that: the label, the safety data sheet and your local codes go before anything said here.',

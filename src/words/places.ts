@@ -1,4 +1,4 @@
-import type { PlanField } from '../core/plan.ts'
+import type { PlanField } from '../core/planFields.ts'
 import { FIELD_WORDS, RING_WORDS } from './fields.ts'
 
 export const BRIEF_WORDS = {
@@ -48,6 +48,16 @@ export function placeName(field: string): string {
   return OTHER_PLACES[first] === undefined ? field : `${OTHER_PLACES[first]}, ${field}`
 }
 
+/** Lists that are one field: a place inside one goes by the name of the list. */
+const REPLACED_WHOLE = [
+  'outline.pieces',
+  'outline.halfWidths.rows',
+  'outline.halfWidths.tailRows',
+  'outline.halfWidths.neckRows',
+  'outline.drawnPath',
+  'sideBraces.atMm',
+] as const satisfies readonly PlanField[]
+
 function planPlaceName(field: string): string | null {
   const own = (FIELD_WORDS as Readonly<Record<string, { name: string }>>)[field]
   if (own !== undefined) return own.name
@@ -56,6 +66,6 @@ function planPlaceName(field: string): string | null {
     const value = (RING_WORDS as Readonly<Record<string, { name: string }>>)[last]
     return value === undefined ? FIELD_WORDS['rosette.rings' satisfies PlanField].name : `Ring: ${value.name}`
   }
-  if (field.startsWith('outline.pieces')) return FIELD_WORDS['outline.pieces'].name
-  return null
+  const whole = REPLACED_WHOLE.find((name) => field.startsWith(`${name}.`))
+  return whole === undefined ? null : FIELD_WORDS[whole].name
 }

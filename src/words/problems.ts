@@ -1,7 +1,6 @@
 import type { FieldRange } from '../record/fields.ts'
 import type { DoorProblem } from '../record/problem.ts'
 import { doorSentence } from './doorProblem.ts'
-import { placeName } from './places.ts'
 
 /** Whatever kept something from being read, written or changed: the codes of record, storage and state in one shape. */
 export type AnyProblem =
@@ -11,11 +10,18 @@ export type AnyProblem =
 const DOOR_CODES: readonly string[] = ['tooNew', 'unreadable', 'notOurs', 'wrongField', 'tooLarge']
 const isDoorProblem = (problem: AnyProblem): problem is DoorProblem => DOOR_CODES.includes(problem.code)
 
-/** One sentence: what was not done, why, and what to do. `range` writes an allowed range in the shop's units. */
-export function problemSentence(problem: AnyProblem, range?: (range: FieldRange) => string): string {
+/** How a sentence speaks of fields; the words for them all come only with what can name one. */
+export interface Telling {
+  readonly placeName?: (field: string) => string
+  /** Writes an allowed range in the shop's units. */
+  readonly range?: (range: FieldRange) => string
+}
+
+/** One sentence: what was not done, why, and what to do. */
+export function problemSentence(problem: AnyProblem, { placeName, range }: Telling = {}): string {
   if (isDoorProblem(problem)) {
     const fieldName = (field: string): string => {
-      const name = placeName(field)
+      const name = placeName?.(field) ?? field
       return name === field ? field : `${name} (${field})`
     }
     return doorSentence(problem, { fieldName, ...(range === undefined ? {} : { range }) })

@@ -1,5 +1,5 @@
 /** The sheets of an instrument that answer a question of the bench, in the order a body is thought out. */
-export const SHEETS = ['outline', 'sides', 'domes', 'blocks', 'rosette', 'numbers'] as const
+export const SHEETS = ['outline', 'sides', 'domes', 'blocks', 'linings', 'rosette', 'numbers'] as const
 export type Sheet = (typeof SHEETS)[number]
 
 interface SheetWords {
@@ -30,6 +30,11 @@ export const SHEET_WORDS: Record<Sheet, SheetWords> = {
     title: 'What curve goes on the blocks?',
     lead: 'The glue faces follow the inner face of the sides.',
   },
+  linings: {
+    name: 'Linings',
+    title: 'What goes inside the rim?',
+    lead: 'A lining follows the dome, so its inner corner stands prouder than the side. What stands proud is dished off.',
+  },
   rosette: {
     name: 'Rosette',
     title: 'Where do I cut for the rosette?',
@@ -45,6 +50,7 @@ export const SHEET_WORDS: Record<Sheet, SheetWords> = {
 export const BLANK_WORDS = {
   title: 'Where do I saw the blank?',
   lead: 'One side laid flat, its straight edge up. Two mirrored blanks are needed: mark the show faces before sawing.',
+  leadDiffering: 'The two sides differ: each has blanks of its own. Mark the show faces before sawing.',
   side: 'Blank for',
   sides: { treble: 'Treble side', bass: 'Bass side' },
 } as const
@@ -63,6 +69,7 @@ export const PLACE_WORDS = {
   lowerBout: 'Lower bout',
   waist: 'Waist',
   upperBout: 'Upper bout',
+  horn: 'Horn',
   neck: 'Neck',
 } as const
 
@@ -70,12 +77,22 @@ export const PLACE_WORDS = {
 export const PART_WORDS = {
   body: 'Body',
   pieces: 'Compass pieces as solved',
+  readings: 'Half-widths as read',
+  fit: 'How the outline fits',
+  cutaway: 'Cutaway',
   sides: 'Sides',
+  blanks: 'Blanks of the sides',
   rim: 'Stations round the rim',
+  trebleRim: 'Stations of a treble side of its own',
   places: 'Named places of the rim',
+  treblePlaces: 'Named places of a treble side of its own',
   top: 'Top',
   back: 'Back',
   blocks: 'Blocks',
+  linings: 'Linings',
+  sideBraces: 'Side braces',
+  trebleBraces: 'Side braces of a treble side of its own',
+  caul: 'Caul',
   scale: 'Scale and board',
   soundhole: 'Soundhole',
   rosette: 'Rosette',
@@ -85,18 +102,11 @@ export const PART_WORDS = {
 export const FIGURE_WORDS = { flat: 'flat', none: 'none' } as const
 
 export const STANDING_WORDS = {
-  exact: 'Exact, from a closed form.',
+  exact: 'Exact: as entered, or from a closed form.',
   numeric: 'Found by steps, to far less than a hair.',
   estimate: 'An estimate. Check it on the wood.',
 } as const
 export const ESTIMATE_MARK = 'estimate'
-
-export const SOURCE_WORDS = {
-  published: 'from a published source',
-  derived: 'follows from the geometry',
-  practice: 'common practice',
-  memory: 'a remembered value',
-} as const
 
 export const TOOL_WORDS = {
   rule: 'rule',
@@ -114,6 +124,7 @@ export const HELP_WORDS = {
   hangsOn: 'It hangs on',
   howMeasured: 'How it is measured',
   notMeasured: 'It is computed only; no one measures it.',
+  workedOut: 'How it is worked out',
   standing: 'How sure it is',
   tolerance: 'Tolerance',
   toleranceOwn: 'This instrument’s own tolerance.',
@@ -154,7 +165,9 @@ export const SIDES_WORDS = {
   topBevelHere: 'Bevel here, top edge',
   backBevelHere: 'Bevel here, back edge',
   cutHere: 'Cut width here',
+  side: 'Side',
   depths: 'Depths',
+  edges: 'Shaping the edges',
   blank: 'Blank and stations',
   withPlates: 'With both plates on',
   places: 'Named places',
@@ -181,6 +194,7 @@ export const OUTLINE_WORDS = {
   full: 'No more pieces fit in.',
   keyWidths: 'Key widths',
   found: 'Found on the curve',
+  cutaway: 'The cutaway as drawn',
 } as const
 
 export const ROSETTE_WORDS = {
@@ -227,6 +241,31 @@ export const BLOCKS_WORDS = {
   point: 'Point',
   across: 'Out from the middle',
   fallsBack: 'Falls back',
+} as const
+
+export const LININGS_WORDS = {
+  topHere: 'Top lining here, over the outer corner',
+  backHere: 'Back lining here, over the outer corner',
+  proudNote: 'Plus: the lining’s inner corner stands prouder than the side. Minus: it lies lower.',
+  top: 'Top lining',
+  back: 'Back lining',
+  binding: 'Binding and purfling',
+  braces: 'Side braces',
+  bracesOfBass: 'Side braces, bass side',
+  bracesOfTreble: 'Side braces, treble side',
+  brace: 'Brace',
+  noBraces: 'No side brace finds room between the blocks.',
+  place: 'Place',
+  enterPlaces: 'Enter the places',
+  spaceEvenly: 'Space them evenly',
+  evenly: 'Spaced evenly between the blocks.',
+  add: 'Add a place',
+  remove: 'Remove',
+  noPlaces: 'No place is entered: there are no side braces.',
+  full: 'No more places fit in.',
+  caul: 'A springy caul',
+  caulLead:
+    'Clamped at both ends until it lies straight, it presses the middle of a joint. An estimate: try it dry first.',
 } as const
 
 export const FINDINGS_WORDS = { goTo: 'Go to', heading: 'What does not fit' } as const

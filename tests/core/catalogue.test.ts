@@ -3,9 +3,24 @@ import { aboutNumber, NUMBER_KEYS, type NumberKey } from '../../src/core/catalog
 import { type Computed, compute } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
 import { readNumbers } from '../../src/core/numbers.ts'
-import { BACK_FORMS, OUTLINE_KINDS, PLAN_FIELDS, type Plan, type PlanField, TOP_FORMS } from '../../src/core/plan.ts'
+import {
+  BACK_FORMS,
+  CUTAWAY_FORMS,
+  type DrawnPathPlan,
+  type HalfWidthReading,
+  HANDS,
+  LINING_KINDS,
+  OUTLINE_KINDS,
+  type Plan,
+  RIM_METHODS,
+  SIDE_BRACE_ENDS,
+  SIDE_BRACE_FORMS,
+  TOP_FORMS,
+} from '../../src/core/plan.ts'
+import { PLAN_FIELDS, type PlanField } from '../../src/core/planFields.ts'
 import { FIELDS, type FieldRange } from '../../src/record/fields.ts'
-import { NYLON_STRING, SMALL, STEEL_STRING } from '../generators/demoModels.ts'
+import { SMALL, STEEL_STRING } from '../generators/demoModels.ts'
+import { BY_KEY_WIDTHS as KEYED, NYLON_STRING } from '../generators/demoNylon.ts'
 import { withField } from '../generators/plans.ts'
 
 /** Plans that between them use every form and every field. Those drawn by key widths come second: only their outline is moved, since it takes its time. */
@@ -19,6 +34,13 @@ const FLAT_OVER_TAIL = { ...PLANED, 'top.flatFromMm': 60, 'blocks.tail.thickness
 const FLAT_OVER_NECK = { ...PLANED, 'top.flatFromMm': 465, 'blocks.neck.thicknessMm': 60 }
 /** Blocks wider than the ends of the body: their contours end where the body does. */
 const WIDE_BLOCKS = { 'blocks.tail.widthMm': 200, 'blocks.neck.widthMm': 200 }
+/** Blocks whose thickness, not their width, ends what they cover of the side; braces stand evenly between them. */
+const THIN_BLOCKS = {
+  ...WIDE_BLOCKS,
+  'blocks.tail.thicknessMm': 5,
+  'blocks.neck.thicknessMm': 12,
+  'sideBraces.atMm': null,
+}
 
 const BY_ARCS: readonly Plan[] = [
   ...FORMS.map((forms) => withFields(STEEL_STRING.plan, forms)),
@@ -26,11 +48,12 @@ const BY_ARCS: readonly Plan[] = [
   ...[DEEP_NECK, FLAT_OVER_TAIL, FLAT_OVER_NECK].map((fields) => withFields(STEEL_STRING.plan, fields)),
   withFields(SMALL.plan, { ...WIDE_BLOCKS, 'outline.lengthMm': null }),
   withFields(SMALL.plan, { ...WIDE_BLOCKS, 'outline.lengthMm': 181.2, 'outline.pieces': shrunk(SMALL.plan, 0.6) }),
-  withFields(NYLON_STRING.plan, { 'outline.kind': 'compassArcs', 'outline.lengthMm': 496 }),
+  withFields(KEYED, { 'outline.kind': 'compassArcs', 'outline.lengthMm': 496 }),
   // A chain with open values, which the body length then decides; and one that gives the body length.
   withField(STEEL_STRING.plan, 'outline.pieces', withOpen(STEEL_STRING.plan, ['sweepDeg'])),
   withField(STEEL_STRING.plan, 'outline.pieces', withOpen(STEEL_STRING.plan, ['radiusMm', 'sweepDeg'])),
   withField(STEEL_STRING.plan, 'outline.lengthMm', null),
+  withFields(STEEL_STRING.plan, THIN_BLOCKS),
   withFields(STEEL_STRING.plan, { 'outline.lengthMm': null, 'top.flatFromMm': 600 }),
 ]
 const TINY_WIDTHS = {
@@ -44,28 +67,56 @@ const TINY_WIDTHS = {
 }
 const ROUND_NECK = { 'outline.keyWidths.neckFlatMm': 0, 'outline.keyWidths.neckRadiusMm': 300 }
 const BY_KEY_WIDTHS: readonly Plan[] = [
-  NYLON_STRING.plan,
-  withFields(NYLON_STRING.plan, PLANED),
-  withFields(NYLON_STRING.plan, { ...PLANED, ...NO_TAPER, ...ROUND_NECK }),
-  withFields(NYLON_STRING.plan, { ...PLANED, ...DEEP_NECK, ...ROUND_NECK }),
-  withFields(NYLON_STRING.plan, { ...FLAT_OVER_TAIL, ...ROUND_NECK }),
-  withFields(NYLON_STRING.plan, { ...FLAT_OVER_NECK, ...ROUND_NECK }),
-  withFields(NYLON_STRING.plan, { 'top.form': 'sphere', 'back.form': 'across', ...NO_TAPER, ...ROUND_NECK }),
-  withFields(NYLON_STRING.plan, { ...TINY_WIDTHS, ...WIDE_BLOCKS, ...ROUND_NECK }),
+  KEYED,
+  withFields(KEYED, PLANED),
+  withFields(KEYED, { ...PLANED, ...NO_TAPER, ...ROUND_NECK }),
+  withFields(KEYED, { ...PLANED, ...DEEP_NECK, ...ROUND_NECK }),
+  withFields(KEYED, { ...FLAT_OVER_TAIL, ...ROUND_NECK }),
+  withFields(KEYED, { ...FLAT_OVER_NECK, ...ROUND_NECK }),
+  withFields(KEYED, { 'top.form': 'sphere', 'back.form': 'across', ...NO_TAPER, ...ROUND_NECK }),
+  withFields(KEYED, { ...TINY_WIDTHS, ...WIDE_BLOCKS, ...ROUND_NECK }),
   // Where the round step of the stations changes, and where the deepest place jumps from the dome to the flat: from either side.
   ...onBothSides(
-    withFields(NYLON_STRING.plan, ROUND_NECK),
+    withFields(KEYED, ROUND_NECK),
     'outline.lengthMm',
     [470, 540],
     ({ numbers }) => numbers.body.halfLengthMm < 760,
   ),
   ...onBothSides(
-    withFields(NYLON_STRING.plan, { ...PLANED, ...DEEP_NECK, ...ROUND_NECK }),
+    withFields(KEYED, { ...PLANED, ...DEEP_NECK, ...ROUND_NECK }),
     'rim.depthAtNeckMm',
     [85, 125],
     ({ numbers }) => numbers.sides.deepestInsideAtMm < PLANED['top.flatFromMm'],
   ),
 ]
+
+/** Cutaways of both forms on it, with a flat of the upper bout, an arched back and no taper among them. */
+const CUT = { 'outline.cutaway.form': 'rounded' }
+const POINTED = { 'outline.cutaway.form': 'pointed' }
+const BY_CUTAWAY: readonly Plan[] = [
+  withFields(STEEL_STRING.plan, { ...CUT, 'back.form': 'flat' }),
+  ...[PLANED, NO_TAPER, DEEP_NECK].map((fields) => withFields(STEEL_STRING.plan, { ...fields, ...POINTED })),
+  withFields(STEEL_STRING.plan, { ...POINTED, 'top.form': 'flatRim', 'sideBraces.atMm': null }),
+  withFields(STEEL_STRING.plan, { ...POINTED, 'top.form': 'sphere', 'back.form': 'across' }),
+  withFields(STEEL_STRING.plan, { ...CUT, 'sideBraces.atMm': null, 'blocks.neck.widthMm': 40 }),
+  withFields(SMALL.plan, { ...CUT, 'sideBraces.form': 'wood', 'outline.cutaway.hornRadiusMm': 8 }),
+  withFields(SMALL.plan, { ...POINTED, 'sideBraces.form': 'cloth' }),
+  ...[CUT, POINTED].map((form) => withFields(STEEL_STRING.plan, { ...form, ...THIN_BLOCKS })),
+  withFields(STEEL_STRING.plan, { ...POINTED, ...FLAT_OVER_TAIL, 'blocks.neck.thicknessMm': 120 }),
+  withFields(STEEL_STRING.plan, { ...POINTED, ...PLANED, 'top.flatFromMm': 280 }),
+  withFields(KEYED, { ...CUT, ...THIN_BLOCKS }),
+]
+const BY_READINGS: readonly Plan[] = [
+  NYLON_STRING.plan,
+  withFields(NYLON_STRING.plan, { ...PLANED, ...POINTED }),
+  withFields(NYLON_STRING.plan, { 'outline.halfWidths.neckFlatMm': 0, 'outline.halfWidths.neckRadiusMm': 200 }),
+]
+const DRAWN: DrawnPathPlan = {
+  bass: { start: { x: 0, y: 0 }, strokes: [{ kind: 'arc', to: { x: 400, y: 0 }, bulge: -1 }] },
+  treble: null,
+  readToMm: 0.2,
+  fileName: 'round.svg',
+}
 
 function withFields(plan: Plan, fields: Partial<Record<PlanField, unknown>>): Plan {
   return Object.entries(fields).reduce((done, [field, value]) => withField(done, field as PlanField, value), plan)
@@ -113,6 +164,12 @@ function otherValues(field: PlanField, plan: Plan): unknown[] {
   if (field === 'outline.pieces')
     return [plan.outline.pieces.slice(0, -1), SMALL.plan.outline.pieces, shrunk(SMALL.plan, 0.7)]
   if (field === 'rosette.rings') return [...ringChanges(plan)]
+  if (field === 'outline.drawnPath') return [DRAWN, null]
+  if (field === 'sideBraces.atMm') return [null, [120, 300, 500]]
+  const chosen = CHOICES[field]
+  if (chosen !== undefined) return [...chosen]
+  if (field.startsWith('outline.halfWidths.') && FIELDS[field].type === 'whole')
+    return [readingsOf(plan, field).map(([x, y]) => [x, y + 1]), readingsOf(plan, field).slice(1)]
   const range: FieldRange = FIELDS[field]
   const now = field.split('.').reduce<unknown>((at, step) => (at as Record<string, unknown>)[step], plan)
   if (range.type === 'count') return [Number(now) + 1, Number(now) - 1]
@@ -121,11 +178,28 @@ function otherValues(field: PlanField, plan: Plan): unknown[] {
       ? [range.minDeg, range.maxDeg]
       : range.type === 'length'
         ? [range.minMm, range.maxMm]
-        : [0, 0]
+        : range.type === 'plain'
+          ? [range.min, range.max]
+          : [0, 0]
   const start = typeof now === 'number' ? now : (min + max) / 2
   const near = [0.9, 0.97, 1.02, 1.04, 1.3].map((part) => start * part + (start === 0 ? part : 0))
   const open = range.type === 'length' && range.open ? [null] : []
   return [...near.filter((value) => value > min && value < max), min, max, ...open]
+}
+
+const CHOICES: Readonly<Partial<Record<PlanField, readonly string[]>>> = {
+  handed: HANDS,
+  'outline.cutaway.form': CUTAWAY_FORMS,
+  'rim.method': RIM_METHODS,
+  'linings.top.kind': LINING_KINDS,
+  'linings.back.kind': LINING_KINDS,
+  'sideBraces.form': SIDE_BRACE_FORMS,
+  'sideBraces.ends': SIDE_BRACE_ENDS,
+}
+
+function readingsOf(plan: Plan, field: PlanField): readonly HalfWidthReading[] {
+  const { rows, tailRows, neckRows } = plan.outline.halfWidths
+  return field.endsWith('.rows') ? rows : field.endsWith('.tailRows') ? tailRows : neckRows
 }
 
 function ringChanges(plan: Plan): unknown[] {
@@ -158,6 +232,20 @@ const WIDTH_FIELDS = PLAN_FIELDS.filter(
 )
 for (const base of BY_KEY_WIDTHS) moveFields(base, WIDTH_FIELDS, (field) => otherValues(field, base).slice(0, 3))
 
+for (const base of BY_CUTAWAY) moveFields(base, PLAN_FIELDS, (field) => otherValues(field, base).slice(0, 4))
+// A path that stands in the plan, and other values of each of its fields.
+const drawn = withFields(STEEL_STRING.plan, { 'outline.kind': 'drawnPath', 'outline.drawnPath': DRAWN })
+const cutDrawn = withField(drawn, 'outline.cutaway.form', 'pointed')
+for (const base of [drawn, cutDrawn, withFields(cutDrawn, PLANED)])
+  moveFields(base, ['outline.drawnPath'], () => [
+    null,
+    { ...DRAWN, bass: { ...DRAWN.bass, strokes: [{ kind: 'arc', to: { x: 420, y: 0 }, bulge: -1.04 }] } },
+  ])
+const READ_FIELDS = PLAN_FIELDS.filter(
+  (field) => field.startsWith('outline.halfWidths.') || field === 'outline.lengthMm',
+)
+for (const base of BY_READINGS) moveFields(base, READ_FIELDS, (field) => otherValues(field, base).slice(0, 3))
+
 function differ(a: readonly Figure[], b: readonly Figure[]): boolean {
   if (a.length !== b.length) return true
   return a.some((one, i) => {
@@ -167,13 +255,30 @@ function differ(a: readonly Figure[], b: readonly Figure[]): boolean {
   })
 }
 
+const wayOf = (field: PlanField): string =>
+  field.startsWith('outline.cutaway.') ? 'cutaway' : field.startsWith('outline.') ? 'outline' : field
+
 describe('a number moves with the fields it is said to hang on, and with no other', () => {
   test.each(NUMBER_KEYS.map((key) => [key]))('%s', (key) => {
-    expect([...moved.get(key)!].sort()).toEqual([...new Set(aboutNumber(key).hangsOn)].sort())
+    const said = new Set(aboutNumber(key).hangsOn)
+    const seen = moved.get(key)!
+    expect([...seen].filter((field) => !said.has(field))).toEqual([])
+    // Of the outline's fields, and of the cutaway's, one at least has to move the number; of everything else, every one.
+    const ways = new Set([...seen].map(wayOf))
+    expect([...said].filter((field) => !ways.has(wayOf(field)))).toEqual([])
   })
 })
 
 test('every field moves some number', () => {
   const moving = new Set([...moved.values()].flatMap((fields) => [...fields]))
-  expect(PLAN_FIELDS.filter((field) => !moving.has(field))).toEqual([])
+  // These are shown and printed, or choose what is; no sum takes them.
+  const told: readonly PlanField[] = [
+    'handed',
+    'rim.method',
+    'linings.top.kind',
+    'linings.back.kind',
+    'binding.heightMm',
+    'sideBraces.thicknessMm',
+  ]
+  expect(PLAN_FIELDS.filter((field) => !moving.has(field))).toEqual(told)
 })

@@ -47,7 +47,7 @@ describe('a curve as a path', () => {
   })
 
   test('the compass arcs of an outline stay arcs of their radii, the inner face of theirs less the side', () => {
-    const { half } = compute(STEEL_STRING.plan).geometry.outline
+    const { bass: half } = compute(STEEL_STRING.plan).geometry.outline
     const radii = (insetMm: number) =>
       curveCommands(half, { insetMm }).flatMap((command) =>
         command[0] === 'A' ? [Math.round(command[1] * 1e6) / 1e6] : [],
@@ -78,12 +78,12 @@ describe('a curve as a path', () => {
       ),
       0,
     )
-    const { half } = compute(STEEL_STRING.plan).geometry.outline
+    const { bass: half } = compute(STEEL_STRING.plan).geometry.outline
     expect(furthest(pointsAlong(svgPath(curveCommands(half))), truth)).toBeLessThan(0.0105)
   })
 
   test('the outline runs from the tail to the neck, and the other half is its mirror', () => {
-    const { half } = compute(STEEL_STRING.plan).geometry.outline
+    const { bass: half } = compute(STEEL_STRING.plan).geometry.outline
     const treble = pointsAlong(svgPath(curveCommands(half), 9))
     const bass = pointsAlong(svgPath(curveCommands(half, { mirrored: true }), 9))
     expect(treble.at(-1)!.x).toBeCloseTo(496, 4)

@@ -1,32 +1,50 @@
 import type { Computed } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
+import type { Plan } from '../../src/core/plan.ts'
 import type { Quantity } from '../../src/core/quantity.ts'
-import { bevelsDrawing } from '../../src/drawing/bevelsDrawing.ts'
-import { blankDrawing } from '../../src/drawing/blankDrawing.ts'
-import { blockDrawing } from '../../src/drawing/blockDrawing.ts'
-import { domesDrawing } from '../../src/drawing/domesDrawing.ts'
 import type { Drawing, DrawingName } from '../../src/drawing/drawing.ts'
-import { planDrawing } from '../../src/drawing/planDrawing.ts'
-import { rosetteDrawing } from '../../src/drawing/rosetteDrawing.ts'
-import { sectionDrawing } from '../../src/drawing/sectionDrawing.ts'
+import { type DrawingOptions, type DrawnPlan, drawingOf } from '../../src/drawing/drawingOf.ts'
 import type { Sheet } from '../../src/drawing/sheet.ts'
-import { sideDrawing } from '../../src/drawing/sideDrawing.ts'
 import { SHAPE_WORDS } from '../../src/words/drawing.ts'
+import { STEEL_STRING } from '../generators/demoModels.ts'
 
-const PLATES = { topMm: 2.8, backMm: 2.5 }
+const NAMES: readonly DrawingName[] = [
+  'plan',
+  'side',
+  'section',
+  'domes',
+  'inside',
+  'blankTreble',
+  'blankHorn',
+  'blankBass',
+  'bevels',
+  'blockTail',
+  'blockNeck',
+  'rosette',
+]
 
-export const everyDrawing = (computed: Computed, heightsTimes: number): Record<DrawingName, Drawing> => ({
-  plan: planDrawing(computed),
-  side: sideDrawing(computed, heightsTimes),
-  section: sectionDrawing(computed, PLATES, heightsTimes),
-  domes: domesDrawing(computed, heightsTimes),
-  blankTreble: blankDrawing(computed, 'treble'),
-  blankBass: blankDrawing(computed, 'bass'),
-  bevels: bevelsDrawing(computed),
-  blockTail: blockDrawing(computed, 'tail', heightsTimes),
-  blockNeck: blockDrawing(computed, 'neck', heightsTimes),
-  rosette: rosetteDrawing(computed),
-})
+/** Every drawing once, the treble side where it shows one. */
+export const everyDrawing = (
+  computed: Computed,
+  heightsTimes: number,
+  plan: DrawnPlan = STEEL_STRING.plan,
+): Record<DrawingName, Drawing> =>
+  Object.fromEntries(NAMES.map((name) => [name, drawingOf(name, computed, plan, { heightsTimes })])) as Record<
+    DrawingName,
+    Drawing
+  >
+
+/** The same, and both sides of those that show one. */
+export const everyView = (computed: Computed, plan: Plan, heightsTimes = 8): [string, Drawing][] =>
+  NAMES.flatMap((name): [string, Drawing][] => {
+    const view = (options: DrawingOptions) => drawingOf(name, computed, plan, { heightsTimes, ...options })
+    return name === 'side' || name === 'inside'
+      ? [
+          [`${name}, treble`, view({ side: 'treble' })],
+          [`${name}, bass`, view({ side: 'bass' })],
+        ]
+      : [[name, view({})]]
+  })
 
 /** Figures as a shop in millimetres reads them, without the unit. */
 export function plainValue(value: Figure, quantity: Quantity): string {

@@ -16,6 +16,8 @@ describe('a tolerance', () => {
     [50, 'domeRadius', INCH, '1969 thou'],
     [0.005235987755982988, 'angle', INCH, '0.30°'],
     [1, 'count', INCH, '1'],
+    [25, 'force', INCH, '25 N'],
+    [2.5, 'stress', METRIC, '2.5 MPa'],
   ])('%s of a %s', (tolerance, quantity, units, text) => {
     expect(figureText(formatTolerance(tolerance, quantity, units))).toBe(text)
   })

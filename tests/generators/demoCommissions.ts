@@ -13,8 +13,11 @@ import type { Bundle } from '../../src/record/document.ts'
 import { type EditMeta, editDocument, type Recipe } from '../../src/record/edit.ts'
 import { type BuiltTo, signOff } from '../../src/record/facts.ts'
 import { inOrder } from '../../src/record/order.ts'
-import { type StageKey, STAGES, startingStages } from '../../src/record/patterns/stages.ts'
-import { type DemoModel, NYLON_STRING, SMALL, STEEL_STRING } from './demoModels.ts'
+import { STAGES } from '../../src/record/patterns/stagePatterns.ts'
+import { type StageKey, startingStages } from '../../src/record/patterns/stages.ts'
+import type { DemoModel } from './demoModel.ts'
+import { SMALL, STEEL_STRING } from './demoModels.ts'
+import { NYLON_STRING } from './demoNylon.ts'
 
 /**
  * The shop and the clients of the demo: all invented. A shop of one maker by a river mouth has three instruments in hand in the last week
@@ -26,6 +29,7 @@ const SHOP: ShopDoc = {
   tolerances: {},
   origin: 'tail',
   paperSize: 'A4',
+  fixtures: {},
 }
 const SAVED_AT = '2026-11-25T08:30:00.000Z'
 const DEVICE = 'a11ce000-0000-4000-8000-000000000001'
@@ -171,7 +175,7 @@ function tell(story: Story): Bundle {
       number: story.number,
       title: story.title,
       family: model.family,
-      model: { name: model.name, plan: model.plan },
+      model: { modelId: model.id, name: model.name, plan: model.plan },
       plan: asBegun(story),
       stages: startingStages(model.family),
       brief: story.brief,

@@ -1,47 +1,17 @@
-import type { OutlinePiece, Plan, RingPlan } from '../../src/core/plan.ts'
-
-/** The models the program comes with. Their figures are invented, coherent and closed; no maker's plan was copied. */
-export interface DemoModel {
-  readonly file: string
-  readonly name: string
-  readonly family: 'steelString' | 'nylonString' | 'small'
-  readonly plan: Plan
-}
-
-const arc = (radiusMm: number, sweepDeg: number): OutlinePiece => ({
-  kind: 'arc',
-  bend: radiusMm < 0 ? 'concave' : 'convex',
-  radiusMm: Math.abs(radiusMm),
-  sweepDeg,
-})
-const straight = (lengthMm: number): OutlinePiece => ({ kind: 'straight', lengthMm })
-
-/** Rings from the inside outward, under fixed ids. */
-const rings = (...list: Omit<RingPlan, 'order'>[]): Record<string, RingPlan> =>
-  Object.fromEntries(
-    list.map((ring, i) => [`5ee00000-0000-4000-8000-00000000000${i + 1}`, { order: 'gmt'[i] ?? 'z', ...ring }]),
-  )
+import { arc, type DemoModel, lining, noCutaway, notRead, rings, STEEL_PIECES, straight } from './demoModel.ts'
+import { NYLON_STRING } from './demoNylon.ts'
 
 export const STEEL_STRING: DemoModel = {
   file: 'steelString',
+  id: '0dd0de15-0000-4000-8000-000000000001',
   name: 'Meadow fourteen-fret',
   family: 'steelString',
   plan: {
+    handed: 'right',
     outline: {
       lengthMm: 496,
       kind: 'compassArcs',
-      pieces: [
-        arc(950, 4.2924098),
-        arc(135, 85.7075902),
-        arc(120, 47.1209334),
-        straight(17.864066),
-        arc(-80, 71.5935367),
-        straight(15.484941),
-        arc(138, 24.4726033),
-        arc(95, 86.886104),
-        arc(500, 3.113896),
-        straight(28),
-      ],
+      pieces: STEEL_PIECES,
       keyWidths: {
         lowerBoutMm: 392,
         lowerBoutAtMm: 137,
@@ -53,7 +23,9 @@ export const STEEL_STRING: DemoModel = {
         neckFlatMm: 56,
         neckRadiusMm: null,
       },
-      treble: 'mirror',
+      halfWidths: notRead(950, 56),
+      drawnPath: null,
+      cutaway: noCutaway(430, 35, 70, 32),
     },
     rim: {
       depthAtTailMm: 106,
@@ -63,11 +35,25 @@ export const STEEL_STRING: DemoModel = {
       backAllowanceMm: 3,
       trimEachEndMm: 15,
       stationStepMm: null,
+      method: 'beforeBending',
+      firstLeavesTopMm: 0.3,
+      firstLeavesBackMm: 0.3,
     },
     back: { form: 'sphere', radiusMm: 4600 },
     top: { form: 'flatUpperBout', radiusMm: 8500, flatFromMm: 406, flatSlopeDeg: 1.312, riseAtSaddleMm: 3.5 },
     plates: { topMm: 2.8, backMm: 2.5 },
     blocks: { tail: { widthMm: 76, thicknessMm: 22 }, neck: { widthMm: 80, thicknessMm: 36 } },
+    linings: { top: lining('kerfed', 6.5, 15), back: lining('kerfed', 6.5, 15), wastePercent: 10 },
+    binding: { heightMm: 6, thicknessMm: 2, topPurflingMm: 1.5, backPurflingMm: 0 },
+    sideBraces: {
+      form: 'wood',
+      atMm: [110, 225, 340, 560, 650],
+      spacingMm: 100,
+      widthMm: 10,
+      thicknessMm: 4,
+      ends: 'betweenLinings',
+    },
+    caul: { spanMm: 92, widthMm: 22, heightMm: 12, modulusGPa: 11, forceN: 300 },
     scale: { lengthMm: 645, jointFret: 14 },
     board: { overBodyMm: 90.15, widthAtJointMm: 56.2, widthAtEndMm: 59.28 },
     soundhole: { centreMm: 356, radiusMm: 50, cutterMm: 6 },
@@ -88,9 +74,11 @@ export const STEEL_STRING: DemoModel = {
 
 export const SMALL: DemoModel = {
   file: 'small',
+  id: '0dd0de15-0000-4000-8000-000000000002',
   name: 'Pipit fourteen-fret',
   family: 'small',
   plan: {
+    handed: 'right',
     outline: {
       lengthMm: 302,
       kind: 'compassArcs',
@@ -117,7 +105,9 @@ export const SMALL: DemoModel = {
         neckFlatMm: 40,
         neckRadiusMm: null,
       },
-      treble: 'mirror',
+      halfWidths: notRead(420, 40),
+      drawnPath: null,
+      cutaway: noCutaway(262, 22, 45, 26),
     },
     rim: {
       depthAtTailMm: 74,
@@ -127,11 +117,18 @@ export const SMALL: DemoModel = {
       backAllowanceMm: 2,
       trimEachEndMm: 12,
       stationStepMm: null,
+      method: 'onTheRim',
+      firstLeavesTopMm: 0.2,
+      firstLeavesBackMm: 0.2,
     },
     back: { form: 'sphere', radiusMm: 3600 },
     top: { form: 'flatRim', radiusMm: 6000, flatFromMm: 258, flatSlopeDeg: 1, riseAtSaddleMm: 1 },
     plates: { topMm: 1.9, backMm: 1.8 },
     blocks: { tail: { widthMm: 45, thicknessMm: 12 }, neck: { widthMm: 48, thicknessMm: 20 } },
+    linings: { top: lining('kerfed', 4.5, 9), back: lining('kerfed', 4.5, 9), wastePercent: 10 },
+    binding: { heightMm: 4, thicknessMm: 1.5, topPurflingMm: 0, backPurflingMm: 0 },
+    sideBraces: { form: 'none', atMm: null, spacingMm: 90, widthMm: 6, thicknessMm: 2.5, ends: 'betweenLinings' },
+    caul: { spanMm: 60, widthMm: 16, heightMm: 9, modulusGPa: 11, forceN: 150 },
     scale: { lengthMm: 432, jointFret: 14 },
     board: { overBodyMm: 43.7, widthAtJointMm: 45.98, widthAtEndMm: 47.8 },
     soundhole: { centreMm: 223.5, radiusMm: 33, cutterMm: 5 },
@@ -141,55 +138,6 @@ export const SMALL: DemoModel = {
       standsProudMm: 0.2,
       cutterMm: 2,
       passOverlapMm: 0.5,
-      gapMarginMm: 3,
-    },
-  },
-}
-
-export const NYLON_STRING: DemoModel = {
-  file: 'nylonString',
-  name: 'Evenfall twelve-fret',
-  family: 'nylonString',
-  plan: {
-    outline: {
-      lengthMm: 486,
-      kind: 'keyWidths',
-      pieces: STEEL_STRING.plan.outline.pieces,
-      keyWidths: {
-        lowerBoutMm: 364,
-        lowerBoutAtMm: 102,
-        waistMm: 232,
-        waistAtMm: 281,
-        upperBoutMm: 278,
-        upperBoutAtMm: 402,
-        tailRadiusMm: 600,
-        neckFlatMm: 56,
-        neckRadiusMm: null,
-      },
-      treble: 'mirror',
-    },
-    rim: {
-      depthAtTailMm: 98,
-      depthAtNeckMm: 92,
-      sideThicknessMm: 1.9,
-      topAllowanceMm: 1,
-      backAllowanceMm: 3,
-      trimEachEndMm: 20,
-      stationStepMm: null,
-    },
-    back: { form: 'sphere', radiusMm: 4600 },
-    top: { form: 'flatRim', radiusMm: 6000, flatFromMm: 375, flatSlopeDeg: 0, riseAtSaddleMm: 2.2 },
-    plates: { topMm: 2.4, backMm: 2.3 },
-    blocks: { tail: { widthMm: 70, thicknessMm: 16 }, neck: { widthMm: 56, thicknessMm: 12 } },
-    scale: { lengthMm: 650, jointFret: 12 },
-    board: { overBodyMm: 111.09, widthAtJointMm: 62, widthAtEndMm: 65.42 },
-    soundhole: { centreMm: 336, radiusMm: 42.5, cutterMm: 6 },
-    rosette: {
-      rings: rings({ innerRadiusMm: 47, outerRadiusMm: 75, join: 'openUnderBoard', gapMm: null, tileCount: null }),
-      inlayMm: 1.8,
-      standsProudMm: 0.2,
-      cutterMm: 6,
-      passOverlapMm: 1,
       gapMarginMm: 3,
     },
   },

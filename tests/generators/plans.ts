@@ -1,14 +1,30 @@
 import fc from 'fast-check'
 import {
   BACK_FORMS,
+  CUTAWAY_FORMS,
+  HANDS,
+  LINING_KINDS,
   OUTLINE_KINDS,
   type OutlinePiece,
-  PLAN_FIELDS,
   type Plan,
-  type PlanField,
+  RIM_METHODS,
+  SIDE_BRACE_ENDS,
+  SIDE_BRACE_FORMS,
   TOP_FORMS,
 } from '../../src/core/plan.ts'
-import { FIELDS, type FieldRange, MOST_PIECES, MOST_RINGS, PIECE_RANGES, RING_RANGES } from '../../src/record/fields.ts'
+import { PLAN_FIELDS, type PlanField } from '../../src/core/planFields.ts'
+import {
+  FIELDS,
+  type FieldRange,
+  MOST_END_READINGS,
+  MOST_PIECES,
+  MOST_RINGS,
+  MOST_SIDE_BRACES,
+  PIECE_RANGES,
+  READING_RANGES,
+  RING_RANGES,
+  SIDE_BRACE_RANGE,
+} from '../../src/record/fields.ts'
 import { DEMO_MODELS } from './demoModels.ts'
 import { real } from './real.ts'
 
@@ -30,6 +46,7 @@ function within(range: FieldRange): fc.Arbitrary<number | 'flat' | null> {
     const count = fc.integer({ min: range.min, max: range.max })
     return range.open ? fc.option(count, { nil: null, freq: 6 }) : count
   }
+  if (range.type === 'plain') return real(range.min, range.max)
   if (range.type !== 'length') throw new Error('a choice has no range')
   const length = fc.oneof(
     { weight: 8, arbitrary: real(range.minMm, range.maxMm) },
@@ -63,14 +80,52 @@ const ring = fc.record({
   tileCount: within(RING_RANGES.tileCount),
 })
 
-function anyValue(field: PlanField): fc.Arbitrary<unknown> {
-  if (field === 'outline.kind') return fc.constantFrom(...OUTLINE_KINDS)
-  if (field === 'back.form') return fc.constantFrom(...BACK_FORMS)
-  if (field === 'top.form') return fc.constantFrom(...TOP_FORMS)
-  if (field === 'outline.pieces') return fc.array(outlinePiece, { minLength: 1, maxLength: MOST_PIECES })
-  if (field === 'rosette.rings') return fc.dictionary(fc.uuid(), ring, { maxKeys: MOST_RINGS })
-  return within(FIELDS[field])
+const reading = fc.tuple(
+  within(READING_RANGES.fromTailMm) as fc.Arbitrary<number>,
+  within(READING_RANGES.halfWidthMm) as fc.Arbitrary<number>,
+)
+const readings = (maxLength: number) => fc.array(reading, { maxLength })
+
+const point = fc.record({ x: real(-900, 900), y: real(-900, 900) })
+const stroke = fc.oneof(
+  fc.record({ kind: fc.constant('line' as const), to: point }),
+  fc.record({ kind: fc.constant('arc' as const), to: point, bulge: real(-3, 3) }),
+  fc.record({ kind: fc.constant('cubic' as const), control1: point, control2: point, to: point }),
+)
+const path = fc.record({
+  start: fc.constantFrom({ x: 0, y: 0 }, { x: 3, y: -2 }),
+  strokes: fc.array(stroke, { minLength: 1, maxLength: 14 }),
+})
+const drawnPath = fc.option(
+  fc.record({ bass: path, treble: fc.option(path), readToMm: real(0.01, 3), fileName: fc.constant('drawn.svg') }),
+  { nil: null },
+)
+
+/** Fields replaced whole, and those that choose. */
+const VALUES: Readonly<Partial<Record<PlanField, fc.Arbitrary<unknown>>>> = {
+  handed: fc.constantFrom(...HANDS),
+  'outline.kind': fc.constantFrom(...OUTLINE_KINDS),
+  'outline.pieces': fc.array(outlinePiece, { minLength: 1, maxLength: MOST_PIECES }),
+  'outline.halfWidths.rows': readings(40),
+  'outline.halfWidths.tailRows': readings(MOST_END_READINGS),
+  'outline.halfWidths.neckRows': readings(MOST_END_READINGS),
+  'outline.drawnPath': drawnPath,
+  'outline.cutaway.form': fc.constantFrom(...CUTAWAY_FORMS),
+  'rim.method': fc.constantFrom(...RIM_METHODS),
+  'back.form': fc.constantFrom(...BACK_FORMS),
+  'top.form': fc.constantFrom(...TOP_FORMS),
+  'linings.top.kind': fc.constantFrom(...LINING_KINDS),
+  'linings.back.kind': fc.constantFrom(...LINING_KINDS),
+  'sideBraces.form': fc.constantFrom(...SIDE_BRACE_FORMS),
+  'sideBraces.ends': fc.constantFrom(...SIDE_BRACE_ENDS),
+  'sideBraces.atMm': fc.option(
+    fc.array(within(SIDE_BRACE_RANGE) as fc.Arbitrary<number>, { maxLength: MOST_SIDE_BRACES }),
+    { nil: null },
+  ),
+  'rosette.rings': fc.dictionary(fc.uuid(), ring, { maxKeys: MOST_RINGS }),
 }
+
+const anyValue = (field: PlanField): fc.Arbitrary<unknown> => VALUES[field] ?? within(FIELDS[field])
 
 /** Any plan the record would take, however little of a guitar it is. */
 export const anyPlan: fc.Arbitrary<Plan> = fc

@@ -7,18 +7,32 @@ const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8')
 
 /** The unit a key prints in: lengths in mm, angles in rad, whatever the shop shows them in. */
 const unitOf = (key: (typeof NUMBER_KEYS)[number]): string =>
-  ({ angle: 'rad', area: 'mm²', count: 'count', bodyLength: 'mm', domeRadius: 'mm', thickness: 'mm' })[
-    aboutNumber(key).quantity
-  ]
+  ({
+    angle: 'rad',
+    area: 'mm²',
+    count: 'count',
+    bodyLength: 'mm',
+    domeRadius: 'mm',
+    thickness: 'mm',
+    force: 'N',
+    stress: 'MPa',
+  })[aboutNumber(key).quantity]
 
 test('the README lists every number with its unit, under its name in the program, and no other', () => {
-  const rows = readme.split('\n').filter((line) => /^\| `[\w.[\]]+` \| (mm²?|rad|count) \|/.test(line))
+  const rows = readme.split('\n').filter((line) => /^\| `[\w.[\]]+` \| (mm²?|rad|count|N|MPa) \|/.test(line))
   expect(rows).toEqual(NUMBER_KEYS.map((key) => `| \`${key}\` | ${unitOf(key)} | ${NUMBER_WORDS[key].name} |`))
 })
 
 test('a key says its unit itself', () => {
   for (const key of NUMBER_KEYS) {
-    const ending = { mm: /Mm$/, rad: /Rad$/, 'mm²': /Mm2$/, count: /passes$/ }[unitOf(key)]
+    const ending = {
+      mm: /Mm$/,
+      rad: /Rad$/,
+      'mm²': /Mm2$/,
+      count: /(passes|inflections|blank)$/,
+      N: /N$/,
+      MPa: /MPa$/,
+    }[unitOf(key)]
     expect(key).toMatch(ending ?? /never/)
   }
 })

@@ -12,7 +12,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   words: { values: ['core'], types: ['record', 'format', 'drawing', 'papers'], packages: [] },
   drawing: { values: ['core'], types: ['format', 'words'], packages: [] },
   papers: { values: ['core', 'record', 'format', 'drawing'], types: ['words'], packages: [] },
-  files: { values: ['core', 'record', 'drawing', 'format'], types: ['papers'], packages: [] },
+  files: { values: ['core', 'record', 'drawing', 'format'], types: ['papers'], packages: ['saxes', 'svgpath'] },
   device: { values: [], types: [], packages: [] },
   storage: { values: ['record'], types: ['core'], packages: ['dexie', 'zod'] },
   state: {
@@ -63,6 +63,9 @@ export const CORE_FOR_VIEWS: readonly string[] = [
   'catalogue.ts',
   'numbers.ts',
   'plan.ts',
+  'planFields.ts',
+  'fixture.ts',
+  'fixtureFits.ts',
   'quantity.ts',
   'findings.ts',
   'figure.ts',

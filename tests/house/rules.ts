@@ -9,10 +9,6 @@ export interface Rule {
 
 /** Files a rule does not hold for, each with the reason. */
 export const EXCEPTIONS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  'a file is short': {
-    'src/core/catalogue.ts': 'one table: a row for every number',
-    'src/record/patterns/stages.ts': 'one table: a row for every stage',
-  },
   'only device reads the clock, the dice and the browser': {
     'src/app/faults.ts': 'has to work when everything else has failed',
   },

@@ -24,6 +24,7 @@ export function sampleOrder(
       title: 'Steel-string, 14 frets to the body',
       brief: { client: 'Tamsin Oakhollow', contact: '', wishes: '', orderedOn: null, promisedOn: null, notes: '' },
       tolerances: {},
+      plan,
     },
     computed,
     stages: keys.map((key, i) => ({ id: `stage-${i}`, key, place: i + 1, done: i < 2 })),
@@ -32,7 +33,7 @@ export function sampleOrder(
     paperSize: 'A4',
     revisionCode: '7QK4ZD',
     dateIso: '2027-03-12',
-    drawingOf: (name) => stageDrawing(computed, plan.plates, name),
+    drawingOf: (name) => stageDrawing(computed, plan, name),
     words: {
       stages: STAGE_WORDS,
       cautions: CAUTION_WORDS,

@@ -53,3 +53,12 @@ export const BY_KEY_WIDTHS: Plan = {
   top: { ...STEEL.top, form: 'flat' },
   rosette: { ...STEEL.rosette, rings: {} },
 }
+
+/** The steel-string body with a pointed horn: the treble side is made of two pieces. */
+export const CUTAWAY: Plan = {
+  ...STEEL_STRING.plan,
+  outline: {
+    ...STEEL_STRING.plan.outline,
+    cutaway: { form: 'pointed', leavesAtMm: 430, hornRadiusMm: 35, hollowRadiusMm: 70, meetsNeckAtMm: 32 },
+  },
+}

@@ -1,9 +1,14 @@
 import { expect, test } from 'vitest'
 import { aboutNumber, NUMBER_KEYS } from '../../src/core/catalogue.ts'
 import { effectiveTolerance } from '../../src/papers/effectiveTolerance.ts'
-import { getsBox, STAGE_KEYS, STAGES, startingStages } from '../../src/record/patterns/stages.ts'
+import { getsBox, STAGES } from '../../src/record/patterns/stagePatterns.ts'
+import { STAGE_KEYS, startingStages } from '../../src/record/patterns/stages.ts'
 import { CAUTION_WORDS } from '../../src/words/cautions.ts'
 import { STAGE_WORDS } from '../../src/words/stages.ts'
+
+test('a pattern for every stage and for nothing else', () => {
+  expect(Object.keys(STAGES).sort()).toEqual([...STAGE_KEYS].sort())
+})
 
 test('what a stage looks up is among its numbers, and a box is for what can be measured', () => {
   for (const pattern of Object.values(STAGES)) {

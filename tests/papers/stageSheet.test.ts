@@ -15,7 +15,7 @@ import { layStageSheet } from '../../src/papers/stageSheet.ts'
 import type { StageSheetOrder } from '../../src/papers/stageSheetOrder.ts'
 import { figureWidthMm, textWidthMm } from '../../src/papers/textWidth.ts'
 import { sampleOrder } from './sampleOrder.ts'
-import { BY_KEY_WIDTHS, SMALL, STEEL } from './samplePlans.ts'
+import { BY_KEY_WIDTHS, CUTAWAY, SMALL, STEEL } from './samplePlans.ts'
 
 const INCHES = { bodyLength: 'fractionalInch', domeRadius: 'feetInches', thickness: 'thousandths' } as const
 const PLANS = [
@@ -23,6 +23,9 @@ const PLANS = [
   ['small', SMALL, 'small'],
   ['heel first', STEEL, 'nylonString'],
   ['by key widths', BY_KEY_WIDTHS, 'steelString'],
+  ['pointed cutaway', CUTAWAY, 'steelString'],
+  ['cutaway, heel first', CUTAWAY, 'nylonString'],
+  ['cutaway, profile on the rim', { ...CUTAWAY, rim: { ...CUTAWAY.rim, method: 'onTheRim' } }, 'steelString'],
 ] as const
 const CASES = PLANS.flatMap(([name, plan, family]) =>
   (['A4', 'Letter'] as const).flatMap((paperSize) =>
@@ -86,11 +89,13 @@ describe.each(CASES)('$name on $paperSize in $units', (which) => {
     expect(headings).toEqual(order.stages.map(({ id }) => id))
   })
 
-  test('has a row and two boxes for every station, on both papers', () => {
-    const rows = order.computed.numbers.rim.length
+  test('has a box for every station on each side, at each stage that brings it to a number', () => {
+    const { rim, trebleRim } = order.computed.numbers
+    const places = rim.length + (trebleRim.length === 0 ? rim.length : trebleRim.length)
+    const stages = which.plan.rim.method === 'beforeBending' ? 3 : 2
     const stations = pages.flatMap(({ blocks }) => blocks.filter(({ kind }) => kind === 'stations'))
     const boxes = stations.flatMap(({ marks }) => marks.filter((mark) => mark.kind === 'box'))
-    expect(boxes).toHaveLength(rows * 2 * 2)
+    expect(boxes).toHaveLength(places * stages)
   })
 
   test('shows a sign wherever it warns, and every caution in full', () => {
@@ -144,6 +149,7 @@ test('whatever the body and however long its names, pages hold what they show', 
     widthMm: fc.double({ min: 5, max: 300, noNaN: true }),
     stationStepMm: fc.option(fc.double({ min: 2, max: 50, noNaN: true })),
     rings: fc.integer({ min: 0, max: 7 }),
+    hasCutaway: fc.boolean(),
   })
   const title = fc.string({ maxLength: 200 })
   fc.assert(
@@ -151,6 +157,7 @@ test('whatever the body and however long its names, pages hold what they show', 
       const ring = STEEL.rosette.rings.b!
       const plan: Plan = {
         ...STEEL,
+        outline: odd.hasCutaway ? CUTAWAY.outline : STEEL.outline,
         rim: { ...STEEL.rim, ...odd, sideThicknessMm: 2.2 },
         back: { form: 'sphere', radiusMm: odd.radiusMm },
         blocks: { ...STEEL.blocks, tail: { widthMm: odd.widthMm, thicknessMm: 20 } },

@@ -56,9 +56,9 @@ describe('a file taken in', () => {
   })
 
   it('beside one that is here has ids of its own everywhere, and tells the same story', () => {
-    const { row, changes, facts } = valueIn(adoptFileAsNew(file(), '26-020', sameShop, meta()))
+    const { row, changes, facts } = valueIn(adoptFileAsNew({ ...file(), demo: true }, '26-020', sameShop, meta()))
     const old = bundleOfFile(file())
-    expect(row.doc).toEqual({ ...old.row.doc, number: '26-020' })
+    expect(row.doc).toEqual({ ...old.row.doc, number: '26-020', demo: false })
     const oldIds = new Set([old.row.id, ...old.changes.map((one) => one.id), ...old.facts.map((one) => one.id)])
     const entries = JSON.stringify({ id: row.id, changes, facts })
     for (const id of oldIds) expect(entries).not.toContain(id)

@@ -4,7 +4,7 @@ import { parseCommissionText, writeCommissionFile } from '../../src/files/commis
 import { SCHEMA_VERSION } from '../../src/record/commission.ts'
 import { bundleOfFile, readBundle, readCommissionFile } from '../../src/record/door.ts'
 import { replayLog } from '../../src/record/log.ts'
-import { type Migration, MIGRATIONS, migrateBundle } from '../../src/record/migrations.ts'
+import { type Migration, MIGRATIONS, migrateBundle } from '../../src/record/migrations/migrate.ts'
 import { doorSentence } from '../../src/words/doorProblem.ts'
 import { beginSteel, countedIds, valueIn } from './fixture.ts'
 
@@ -197,7 +197,7 @@ describe('migrations', () => {
   })
 
   it('bring a file, its log and its shop to the present', () => {
-    const file = valueIn(readCommissionFile(asZero(v1()), [fromZero]))
+    const file = valueIn(readCommissionFile(asZero(v1()), [fromZero, ...MIGRATIONS]))
     expect(file.title).toBe('Meadow fourteen-fret')
     const { row, changes, facts } = bundleOfFile(file)
     expect(replayLog(changes, facts)).toEqual(row)
@@ -205,9 +205,9 @@ describe('migrations', () => {
 
   it('are needed for an older file, and leave a present one alone', () => {
     expect(readCommissionFile(asZero(v1()))).toMatchObject({ ok: false, problem: { field: 'schemaVersion' } })
-    expect(valueIn(migrateBundle({ row: { schemaVersion: 1 }, changes: [], facts: [] }, [fromZero])).migrated).toBe(
-      false,
-    )
+    expect(
+      valueIn(migrateBundle({ row: { schemaVersion: SCHEMA_VERSION }, changes: [], facts: [] }, [fromZero])).migrated,
+    ).toBe(false)
   })
 
   it('that stumble over a damaged file make it unreadable, no more', () => {
@@ -223,8 +223,12 @@ describe('migrations', () => {
   it('bring a stored document to the present and say so', () => {
     const { row, changes, facts } = bundleOfFile(valueIn(readCommissionFile(v1())))
     const { title, ...doc } = row.doc
-    const stored = { row: { ...row, schemaVersion: 0, doc: { ...doc, name: title } }, changes: changes.slice(1), facts }
-    const read = valueIn(readBundle('commission', stored, [fromZero]))
+    const stored = {
+      row: { ...row, schemaVersion: SCHEMA_VERSION - 1, doc: { ...doc, name: title } },
+      changes: changes.slice(1),
+      facts,
+    }
+    const read = valueIn(readBundle('commission', stored, [{ ...fromZero, to: SCHEMA_VERSION }]))
     expect(read.migrated).toBe(true)
     expect(read.bundle.row.doc).toEqual(row.doc)
   })

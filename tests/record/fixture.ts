@@ -27,7 +27,7 @@ export const STEEL_BEGINNING: Beginning = {
   number: '26-007',
   title: 'Meadow fourteen-fret',
   family: 'steelString',
-  model: { name: STEEL_STRING.name, plan: STEEL_STRING.plan },
+  model: { modelId: STEEL_STRING.id, name: STEEL_STRING.name, plan: STEEL_STRING.plan },
   plan: STEEL_STRING.plan,
   stages: ['bendSides', 'glueBlocks', 'radiusRim'],
   brief: { client: 'Odile Varnham', promisedOn: '2026-11-30' },

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { setField } from '../../src/record/changes/setField.ts'
-import type { CommissionRecord } from '../../src/record/commission.ts'
+import { type CommissionRecord, SCHEMA_VERSION } from '../../src/record/commission.ts'
 import { type Bundle, seenIn } from '../../src/record/document.ts'
 import { signOff } from '../../src/record/facts.ts'
-import type { Migration } from '../../src/record/migrations.ts'
+import type { Migration } from '../../src/record/migrations/migrate.ts'
 import type { Database } from '../../src/storage/database.ts'
 import { putBack, removeDemo } from '../../src/storage/demo.ts'
 import { ownDeviceId, readDeviceValue, writeDeviceValue } from '../../src/storage/deviceValues.ts'
@@ -116,11 +116,11 @@ describe('a stored document', () => {
   it('of an older shape is set aside as it was and written back in the new one', async () => {
     const database = databaseOn(freshDisk())
     const bundle = beginSteel(countedIds())
-    const older = { ...bundle.row, schemaVersion: 0 }
+    const older = { ...bundle.row, schemaVersion: SCHEMA_VERSION - 1 }
     await database.dexie.documents.put(older)
     await database.dexie.changes.bulkPut([...bundle.changes])
     const step: Migration = {
-      to: 1,
+      to: SCHEMA_VERSION,
       name: 'nothingMoves',
       row: (row) => row,
       change: (change) => change,

@@ -1,13 +1,16 @@
 import { type ReactNode, useMemo, useState } from 'react'
 import type { NumberKey } from '../../src/core/catalogue.ts'
 import { compute } from '../../src/core/compute.ts'
+import type { Fixtures } from '../../src/core/fixture.ts'
 import type { Origin } from '../../src/core/instrument/placeByX.ts'
-import type { Plan, PlanField } from '../../src/core/plan.ts'
+import type { Plan } from '../../src/core/plan.ts'
+import type { PlanField } from '../../src/core/planFields.ts'
 import { STARTING_UNITS, type ShopUnits } from '../../src/core/quantity.ts'
-import { beginCommission } from '../../src/record/changes/begin.ts'
-import type { Change, CommissionRecord } from '../../src/record/commission.ts'
+import { beginCommission, beginShop } from '../../src/record/changes/begin.ts'
+import type { Change, CommissionRecord, ShopDoc, ShopRecord } from '../../src/record/commission.ts'
 import { editDocument, type Recipe } from '../../src/record/edit.ts'
 import type { NumberRef } from '../../src/drawing/drawing.ts'
+import { STARTING_SHOP } from '../../src/state/shopStore.ts'
 import { NumberHelp } from '../../src/views/sheets/NumberHelp.tsx'
 import { type SheetBench, SheetBenchContext } from '../../src/views/sheets/sheetBench.ts'
 import { SheetPointerContext } from '../../src/views/sheets/sheetPointer.ts'
@@ -67,17 +70,30 @@ export function watchedBench(plan: Plan): Watched {
   }
 }
 
+function shopWith(fixtures: Fixtures, units: ShopUnits): ShopRecord {
+  const begun = beginShop(
+    { ...STARTING_SHOP, units, fixtures: structuredClone(fixtures) as ShopDoc['fixtures'] },
+    metaOf(nextId()),
+  )
+  if (!begun.ok) throw new Error(JSON.stringify(begun.problem))
+  return begun.value.row
+}
+
 /** A bench whose edits go through the record's own way of editing, held in memory. */
 export function FakeBench({
   watched,
   units = STARTING_UNITS,
+  fixtures = {},
   children,
 }: {
   readonly watched: Watched
   readonly units?: ShopUnits
+  /** What the shop has to begin with. */
+  readonly fixtures?: Fixtures
   readonly children: ReactNode
 }) {
   const [record, setRecord] = useState(watched.record)
+  const [shop, setShop] = useState(() => shopWith(fixtures, units))
   const [origin, setOrigin] = useState<Origin>('tail')
   const [lit, light] = useState<NumberRef | null>(null)
   const [helpOf, openHelp] = useState<NumberKey | null>(null)
@@ -91,9 +107,14 @@ export function FakeBench({
     units,
     origin,
     tolerances: { own: doc.tolerances, shop: {} },
+    fixtures: shop.doc.fixtures,
     readOnly: false,
     newId: nextId,
     edit: (recipe, gesture) => setRecord(watched.enter(recipe, gesture)),
+    editShop: (recipe, gesture) => {
+      const edited = editDocument(shop, [], recipe, metaOf(gesture))
+      if (edited.ok) setShop(edited.value.row)
+    },
     chooseOrigin: setOrigin,
     draftOf: (name) => watched.drafts.get(name) ?? null,
     keepDraft: (name, text) => void watched.drafts.set(name, text),

@@ -23,7 +23,14 @@ const doc: CommissionDoc = {
   stages: {},
   modelAsTaken: null,
 }
-const shop: ShopDoc = { name: 'Alder Lane', units: STARTING_UNITS, tolerances: {}, origin: 'tail', paperSize: 'A4' }
+const shop: ShopDoc = {
+  name: 'Alder Lane',
+  units: STARTING_UNITS,
+  tolerances: {},
+  origin: 'tail',
+  paperSize: 'A4',
+  fixtures: {},
+}
 
 function open(firstChosen: readonly string[] = stages.map(({ id }) => id)) {
   const onPrint = vi.fn<() => void>()

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { FINDING_CODES, type Finding, type FindingCode } from '../../src/core/findings.ts'
+import { CUTAWAY_MISFITS } from '../../src/core/instrument/cutaway.ts'
 import { STARTING_UNITS } from '../../src/core/quantity.ts'
 import { figureText } from '../../src/format/figure.ts'
 import { formatQuantity } from '../../src/format/formatQuantity.ts'
@@ -24,6 +25,21 @@ const SAMPLES: Record<FindingCode, Pick<Finding, 'fields' | 'values'>> = {
     fields: ['outline.keyWidths.lowerBoutAtMm'],
     values: { which: 0, foundMm: 401.2, foundAtMm: 142.4, wantedMm: 400 },
   },
+  drawnPathMissing: { fields: ['outline.drawnPath'], values: {} },
+  readingsNeedLength: { fields: ['outline.lengthMm'], values: {} },
+  readingsTooFew: { fields: ['outline.halfWidths.rows'], values: { count: 2, least: 5 } },
+  readingsNotFair: {
+    fields: ['outline.halfWidths.rows', 'outline.halfWidths.readToMm'],
+    values: { fromTailMm: 240, halfWidthMm: 131.5, byMm: 2.1, readToMm: 0.5 },
+  },
+  cutawayOnOwnTreble: { fields: ['outline.cutaway.form'], values: {} },
+  cutawayDoesNotFit: {
+    fields: ['outline.cutaway.leavesAtMm', 'outline.cutaway.hollowRadiusMm', 'outline.cutaway.hornRadiusMm'],
+    values: { reason: 3 },
+  },
+  ledgeTooNarrow: { fields: ['linings.back.widthMm', 'binding.thicknessMm'], values: { plate: 1, ledgeMm: 2.4 } },
+  liningsMeet: { fields: ['linings.top.heightMm', 'linings.back.heightMm'], values: { byMm: 4.5 } },
+  caulTooThin: { fields: ['caul.heightMm', 'caul.forceN', 'caul.spanMm'], values: {} },
   sidesTooTightToBend: {
     fields: ['rim.sideThicknessMm'],
     values: { radiusMm: 28, atMm: 420, thicknessMm: 2.2, times: 12.7, bendableMm: 1.87 },
@@ -90,4 +106,42 @@ it('tells a hole over the edge from one that is only near it', () => {
   const off: Finding = { code: 'holeOffBody', weight: 'cannot', ...SAMPLES.holeOffBody }
   expect(findingSentence(off, say).sentence).toContain('over the edge by 2.0 mm')
   expect(findingSentence({ ...off, values: { clearMm: 3 } }, say).sentence).toContain('Only 3.0 mm')
+})
+
+describe('a cutaway that does not fit', () => {
+  const fields = SAMPLES.cutawayDoesNotFit.fields
+  const reasons = CUTAWAY_MISFITS.filter((reason) => reason !== 'none')
+
+  it.each(reasons)('says why and names a field: %s', (reason) => {
+    const values = { reason: CUTAWAY_MISFITS.indexOf(reason) }
+    const { sentence, mend } = findingSentence({ code: 'cutawayDoesNotFit', weight: 'cannot', fields, values }, say)
+    expect(sentence).toMatch(/^[A-Z].*\.$/)
+    expect(fields.some((field) => mend.includes(FIELD_WORDS[field].name))).toBe(true)
+  })
+
+  it('tells every reason in words of its own', () => {
+    const told = reasons.map((reason) => {
+      const values = { reason: CUTAWAY_MISFITS.indexOf(reason) }
+      return findingSentence({ code: 'cutawayDoesNotFit', weight: 'cannot', fields, values }, say).sentence
+    })
+    expect(new Set(told).size).toBe(reasons.length)
+  })
+})
+
+it('tells a ledge that is cut through from one that is narrow', () => {
+  const narrow: Finding = { code: 'ledgeTooNarrow', weight: 'care', ...SAMPLES.ledgeTooNarrow }
+  expect(findingSentence(narrow, say).sentence).toContain('only 2.4 mm wide')
+  const through = findingSentence({ ...narrow, weight: 'cannot', values: { plate: 0, ledgeMm: -0.5 } }, say)
+  expect(through.sentence).toContain('0.5 mm further in')
+  expect(through.title).toContain('the top')
+})
+
+it.each([
+  ['outline.pieces', /^Compass pieces/],
+  ['outline.drawnPath', /^Drawn path/],
+  ['outline.halfWidths.rows', /^Half-width readings/],
+  ['outline.keyWidths.waistMm', /Waist/],
+] as const)('sends a crossing outline to what drew it: %s', (field, mend) => {
+  const text = findingSentence({ code: 'outlineCrossesItself', weight: 'cannot', fields: [field], values: {} }, say)
+  expect(text.mend).toMatch(mend)
 })

@@ -4,7 +4,10 @@ import type { Point } from './point.ts'
 import { integrate } from './quadrature.ts'
 import { findRoot } from './root.ts'
 
-/** A chain of pieces, each starting where the one before ends, in the same direction. Measured by arc length s from its start, mm. */
+/**
+ * A chain of pieces, each starting where the one before ends, in the same direction but for its corners. Measured by arc length s
+ * from its start, mm.
+ */
 export interface Curve {
   readonly pieces: readonly Piece[]
   /** Arc length at which each piece starts, and at the end the whole length: one entry more than pieces. */
@@ -12,6 +15,14 @@ export interface Curve {
   /** Where each piece starts, and at the end where the curve ends: one entry more than pieces. */
   readonly places: readonly Place[]
   readonly lengthMm: number
+  /** Where it breaks its direction; none where it is smooth. */
+  readonly corners: readonly Corner[]
+}
+
+export interface Corner {
+  readonly sMm: number
+  /** Turned to the right, radians: positive where the outline is convex. */
+  readonly turnRad: number
 }
 
 /** What a curve is at one arc length. The normal points to the left of the way: outward, for an outline. */
@@ -21,14 +32,23 @@ export interface CurvePoint extends Place {
   readonly normal: Point
 }
 
-export function makeCurve(start: Place, pieces: readonly Piece[]): Curve {
+/** The curve of some pieces from a start; `turnsRad[i]` is turned to the right at the corner before piece i, nothing where left out. */
+export function makeCurve(start: Place, pieces: readonly Piece[], turnsRad: readonly number[] = []): Curve {
   const startsMm = [0]
-  const places = [start]
-  for (const piece of pieces) {
-    startsMm.push(startsMm.at(-1)! + piece.lengthMm)
-    places.push(placeOnPiece(piece, places.at(-1)!, piece.lengthMm))
-  }
-  return { pieces, startsMm, places, lengthMm: startsMm.at(-1)! }
+  const places: Place[] = []
+  const corners: Corner[] = []
+  let at = start
+  pieces.forEach((piece, i) => {
+    const turnRad = turnsRad[i] ?? 0
+    if (turnRad !== 0) {
+      corners.push({ sMm: startsMm[i]!, turnRad })
+      at = { point: at.point, headingRad: at.headingRad - turnRad }
+    }
+    places.push(at)
+    startsMm.push(startsMm[i]! + piece.lengthMm)
+    at = placeOnPiece(piece, at, piece.lengthMm)
+  })
+  return { pieces, startsMm, places: [...places, at], lengthMm: startsMm.at(-1)!, corners }
 }
 
 /** Index of the piece that holds arc length s; s before the start or past the end falls to the first or last piece. */
@@ -62,7 +82,7 @@ export function curveAt(curve: Curve, sMm: number): CurvePoint {
 
 const leftNormal = (headingRad: number): Point => ({ x: -Math.sin(headingRad), y: Math.cos(headingRad) })
 
-/** Turning to the right from the start to s, radians. */
+/** Turning to the right from the start to s, radians, corners on the way included. */
 export function turningToRad(curve: Curve, sMm: number): number {
   const s = Math.min(Math.max(sMm, 0), curve.lengthMm)
   const i = pieceIndex(curve, s)
@@ -77,9 +97,30 @@ export function insetPoint(curve: Curve, sMm: number, insetMm: number): Point {
   return { x: point.x - normal.x * insetMm, y: point.y - normal.y * insetMm }
 }
 
-/** Length of the parallel at `insetMm` to the right, from the start to s: s - t x turning, exactly. */
+/** Length of the parallel at `insetMm` to the right, from the start to s: s - t x turning, exactly, on a curve without corners. */
 export function insetLengthMm(curve: Curve, sMm: number, insetMm: number): number {
   return Math.min(Math.max(sMm, 0), curve.lengthMm) - insetMm * turningToRad(curve, sMm)
+}
+
+/** The stretch of a curve between two of its arc lengths, as a curve of its own: a corner at either end of it is left out. */
+export function stretchOfCurve(curve: Curve, fromMm: number, toMm: number): Curve {
+  const pieces: Piece[] = []
+  const turnsRad: number[] = []
+  let start: Place | null = null
+  curve.pieces.forEach((piece, i) => {
+    const a = Math.max(fromMm - curve.startsMm[i]!, 0)
+    const b = Math.min(toMm - curve.startsMm[i]!, piece.lengthMm)
+    if (b - a <= 1e-9) return
+    const corner = curve.corners.find(({ sMm }) => sMm === curve.startsMm[i])
+    turnsRad.push(start === null || a > 0 ? 0 : (corner?.turnRad ?? 0))
+    start ??= placeOnPiece(piece, curve.places[i]!, a)
+    pieces.push({
+      lengthMm: b - a,
+      startCurvaturePerMm: pieceCurvaturePerMm(piece, a),
+      endCurvaturePerMm: pieceCurvaturePerMm(piece, b),
+    })
+  })
+  return makeCurve(start ?? curve.places[0]!, pieces, turnsRad)
 }
 
 /** Signed area between the curve and the x axis, mm2: the integral of y dx along the curve. */
@@ -115,7 +156,10 @@ function turnedAtMm(piece: Piece, turnRad: number): number[] {
   return roots.filter(inside).sort((a, b) => a - b)
 }
 
-/** Arc lengths where the curve heads along `headingRad` or exactly against it, in order; a straight that does so all along gives none. */
+/**
+ * Arc lengths where the curve heads along `headingRad` or exactly against it, or turns past it in a corner, in order; a straight
+ * that does so all along gives none.
+ */
 export function headingsAtMm(curve: Curve, headingRad: number): number[] {
   const found: number[] = []
   curve.pieces.forEach((piece, i) => {
@@ -129,6 +173,12 @@ export function headingsAtMm(curve: Curve, headingRad: number): number[] {
         if (!found.some((other) => Math.abs(other - s) < 1e-6)) found.push(s)
       }
     }
+  })
+  curve.corners.forEach(({ sMm, turnRad }) => {
+    const after = curve.places[pieceIndex(curve, sMm)]!.headingRad - headingRad
+    const [low, high] = [Math.min(after, after + turnRad), Math.max(after, after + turnRad)]
+    const passes = Math.floor(high / Math.PI) * Math.PI >= low
+    if (passes && !found.some((other) => Math.abs(other - sMm) < 1e-6)) found.push(sMm)
   })
   return found.sort((a, b) => a - b)
 }

@@ -1,5 +1,5 @@
 import { type Figure, radiusOf } from '../figure.ts'
-import { type Curve, insetPoint } from '../geometry/curve.ts'
+import { type Curve, headingsAtMm, insetPoint, stretchOfCurve } from '../geometry/curve.ts'
 import { findRoot } from '../geometry/root.ts'
 import { dropMm } from '../geometry/sagitta.ts'
 import type { Surface } from '../geometry/surface.ts'
@@ -14,6 +14,10 @@ export interface BlockNumbers {
   readonly contourGapMm: number
   /** The true face: how far it falls back from its middle, going outward. */
   readonly contour: readonly ContourRow[]
+  /** How far the glue face reaches to the treble side of the centreline: half its width, or to the inner face of a cutaway. */
+  readonly trebleReachMm: number
+  /** The block's treble flank where a cutaway's side is glued along it, from the glue face inward; none without a cutaway. */
+  readonly flank: readonly FlankRow[]
   /** Height on the centreline at the glue face and at the face inside the box, and the slopes of its two ends, rising toward the middle of the body. */
   readonly heightAtFaceMm: number
   readonly heightInsideMm: number
@@ -26,8 +30,18 @@ export interface ContourRow {
   readonly fallsBackMm: number
 }
 
+export interface FlankRow {
+  /** Square to the joint, toward the tail. */
+  readonly fromFaceMm: number
+  /** From the centreline to the inner face of the treble side. */
+  readonly acrossMm: number
+}
+
 export interface BlockSite {
+  /** The bass half; the glue face is symmetric but for a cutaway. */
   readonly half: Curve
+  /** The treble half where a cutaway comes in to the neck block, and where its wood ends; else null. */
+  readonly cut: { readonly treble: Curve; readonly woodEndMm: number; readonly meetsNeckAtMm: number } | null
   readonly end: 'tail' | 'neck'
   readonly sideThicknessMm: number
   readonly top: Surface
@@ -49,6 +63,7 @@ export function measureBlock(plan: BlockPlan, site: BlockSite): BlockNumbers {
     contour.push({ acrossMm: i * STEP_MM, fallsBackMm: face.rowAt(face.alongAtMm(i * STEP_MM)).fallsBackMm })
   contour.push(fits.at(-1)!)
 
+  const flank = site.cut === null ? [] : flankRows(site.cut, site.sideThicknessMm, face.middleXMm, plan.thicknessMm)
   const toward = site.end === 'tail' ? 1 : -1
   const faceX = face.middleXMm
   const insideX = faceX + toward * plan.thicknessMm
@@ -61,11 +76,41 @@ export function measureBlock(plan: BlockPlan, site: BlockSite): BlockNumbers {
     contourRiseMm: fits.at(-1)!.fallsBackMm,
     contourGapMm: gapMm,
     contour,
+    trebleReachMm: Math.min(halfMm, flank[0]?.acrossMm ?? halfMm),
+    flank,
     heightAtFaceMm: top[0] - back[0],
     heightInsideMm: top[1] - back[1],
     topSlopeRad: Math.atan((top[1] - top[0]) / plan.thicknessMm),
     backSlopeRad: Math.atan((back[0] - back[1]) / plan.thicknessMm),
   }
+}
+
+/**
+ * The inner face of a cutaway's hollow beside the neck block, read square to the joint: every 5 mm from the glue face to the block's
+ * thickness, or as far as the hollow comes toward the tail.
+ */
+function flankRows(
+  { treble, woodEndMm }: NonNullable<BlockSite['cut']>,
+  sideThicknessMm: number,
+  faceXMm: number,
+  thicknessMm: number,
+): FlankRow[] {
+  const wood = stretchOfCurve(treble, 0, woodEndMm)
+  const inner = (s: number) => insetPoint(wood, s, sideThicknessMm)
+  // From the joint back toward the tail, as long as the hollow leads there and to the horn at most.
+  const hornS = wood.corners.findLast(({ sMm }) => sMm < woodEndMm - 1e-6)?.sMm ?? 0
+  const endS = Math.max(hornS, headingsAtMm(wood, Math.PI / 2).findLast((s) => s < woodEndMm - 1e-6) ?? 0)
+  const [nearX, farX] = [inner(woodEndMm).x, inner(endS).x]
+  const rows: FlankRow[] = []
+  const add = (fromFaceMm: number) => {
+    const x = Math.min(Math.max(faceXMm - fromFaceMm, farX), nearX)
+    const s = findRoot((u) => inner(u).x - x, endS, woodEndMm, 1e-10)
+    rows.push({ fromFaceMm: faceXMm - x, acrossMm: inner(s).y })
+  }
+  const reachMm = Math.min(thicknessMm, faceXMm - farX)
+  for (let i = 0; i * STEP_MM < reachMm - 1e-6; i++) add(i * STEP_MM)
+  if (reachMm > 0) add(reachMm)
+  return rows
 }
 
 /** The inner face near one end, followed outward from the centreline by arc length of the outer face. */

@@ -3,7 +3,7 @@ import { areaUnderMm2, type Curve, crossingsOfXMm, curveAt, headingsAtMm } from 
 
 export interface BodyNumbers {
   readonly lengthMm: number
-  /** Half the way round the outer face, tail to neck. */
+  /** The way round the outer face of the bass half, tail to neck. */
   readonly halfLengthMm: number
   readonly areaMm2: number
   /** Widest and narrowest places as found on the curve, whole widths and places from the tail. */
@@ -27,9 +27,10 @@ export interface Bouts {
 
 /**
  * Where the half outline is widest and narrowest: the waist is the least half-width between two bouts; without one there is a lower bout alone.
- * Exact: these are the arc lengths at which the curve runs along the centreline.
+ * Exact: these are the arc lengths at which the curve runs along the centreline. `waistNearMm`: of several narrow places the one nearest
+ * to this x is the waist, since the hollow of a cutaway is narrow too.
  */
-export function findBouts(half: Curve): Bouts {
+export function findBouts(half: Curve, waistNearMm: number | null = null): Bouts {
   const widest: number[] = []
   const narrowest: number[] = []
   for (const s of headingsAtMm(half, 0)) {
@@ -43,7 +44,10 @@ export function findBouts(half: Curve): Bouts {
   const first = widest[0]
   if (first === undefined) return { lowerBoutMm: half.lengthMm / 2, waistMm: null, upperBoutMm: null }
   if (between.length === 0) return { lowerBoutMm: widest.reduce(wider), waistMm: null, upperBoutMm: null }
-  const waistMm = between.reduce((a, b) => (width(b) < width(a) ? b : a))
+  const awayMm = (s: number) => Math.abs(curveAt(half, s).point.x - (waistNearMm ?? 0))
+  const waistMm = between.reduce((a, b) =>
+    waistNearMm === null ? (width(b) < width(a) ? b : a) : awayMm(b) < awayMm(a) ? b : a,
+  )
   return {
     lowerBoutMm: widest.filter((s) => s < waistMm).reduce(wider),
     waistMm,
@@ -71,22 +75,35 @@ export function halfWidthAtMm(half: Curve, xMm: number): number {
   return Math.max(0, ...crossingsOfXMm(half, xMm).map((s) => curveAt(half, s).point.y))
 }
 
-export function measureBody(half: Curve, lengthMm: number, bouts: Bouts): BodyNumbers {
+/** Both halves of a body: one and the same curve where it is mirrored. */
+export interface BodyHalves {
+  readonly bass: Curve
+  readonly treble: Curve
+}
+
+/** Half-width of the wider half at a place along the centreline. */
+export const widerHalfAtMm = ({ bass, treble }: BodyHalves, xMm: number): number =>
+  bass === treble ? halfWidthAtMm(bass, xMm) : Math.max(halfWidthAtMm(bass, xMm), halfWidthAtMm(treble, xMm))
+
+/** Widths are whole widths, across at the place where the bass half is widest or narrowest; the tightest bend is of either half. */
+export function measureBody({ bass, treble }: BodyHalves, lengthMm: number, bouts: Bouts): BodyNumbers {
   const place = (s: number | null): { widthMm: Figure; atMm: Figure } => {
     if (s === null) return { widthMm: 'none', atMm: 'none' }
-    const { point } = curveAt(half, s)
-    return { widthMm: 2 * point.y, atMm: point.x }
+    const { x, y } = curveAt(bass, s).point
+    return { widthMm: y + (treble === bass ? y : halfWidthAtMm(treble, x)), atMm: x }
   }
-  const lower = curveAt(half, bouts.lowerBoutMm).point
+  const lower = place(bouts.lowerBoutMm)
   const waist = place(bouts.waistMm)
   const upper = place(bouts.upperBoutMm)
-  const tightest = findTightest(half)
+  const tightest = [findTightest(bass), treble === bass ? null : findTightest(treble)].reduce((a, b) =>
+    a === null || (b !== null && b.radiusMm < a.radiusMm - 1e-9) ? b : a,
+  )
   return {
     lengthMm,
-    halfLengthMm: half.lengthMm,
-    areaMm2: 2 * areaUnderMm2(half),
-    lowerBoutMm: 2 * lower.y,
-    lowerBoutAtMm: lower.x,
+    halfLengthMm: bass.lengthMm,
+    areaMm2: areaUnderMm2(bass) + areaUnderMm2(treble),
+    lowerBoutMm: lower.widthMm as number,
+    lowerBoutAtMm: lower.atMm as number,
     waistMm: waist.widthMm,
     waistAtMm: waist.atMm,
     upperBoutMm: upper.widthMm,

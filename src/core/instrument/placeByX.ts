@@ -100,5 +100,6 @@ const PLACES_ON_CENTRELINE: ReadonlySet<string> = new Set([
   'scale.saddleLineMm',
   'scale.boardEndMm',
   'soundhole.centreMm',
+  'cutaway.hornAtMm',
 ])
 export const isPlaceOnCentreline = (key: string): boolean => PLACES_ON_CENTRELINE.has(key)

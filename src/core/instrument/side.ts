@@ -29,6 +29,28 @@ export interface SideNumbers {
   readonly stationStepMm: number
 }
 
+/** One blank to cut: bass side, then the treble side, in two pieces where its horn is pointed. */
+export interface BlankRow {
+  /** Along the outer face, from where this piece begins to where it ends. */
+  readonly outerLengthMm: number
+  /** The same laid flat, at mid-thickness; on the bass side of a cutaway with what runs on over the neck block to the cut. */
+  readonly flatLengthMm: number
+  readonly blankLengthMm: number
+  readonly blankWidthMm: number
+}
+
+/** The blank of one piece of side. */
+export function measureBlank(rows: readonly RimRow[], trimEachEndMm: number, runsOnMm: number): BlankRow {
+  const [first, last] = [rows[0]!, rows.at(-1)!]
+  const flatLengthMm = last.alongBlankMm + runsOnMm
+  return {
+    outerLengthMm: last.alongOuterMm - first.alongOuterMm,
+    flatLengthMm,
+    blankLengthMm: flatLengthMm + 2 * trimEachEndMm,
+    blankWidthMm: Math.max(...rows.map((row) => row.cutWidthMm)),
+  }
+}
+
 /** What the side's own numbers are taken from. */
 export interface SideSite {
   readonly rim: readonly RimRow[]

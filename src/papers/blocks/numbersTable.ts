@@ -1,6 +1,6 @@
 import { aboutNumber } from '../../core/catalogue.ts'
 import type { NumberKey } from '../../core/numbers.ts'
-import { getsBox, STAGES } from '../../record/patterns/stages.ts'
+import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
 import type { Piece } from '../flow.ts'
 import type { Mark } from '../page.ts'
 import {

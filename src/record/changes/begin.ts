@@ -21,7 +21,7 @@ export interface Beginning {
   readonly title: string
   readonly family: CommissionDoc['family']
   /** The model it starts from, kept as it was then; null for a plan of its own. */
-  readonly model: { readonly name: string; readonly plan: Plan } | null
+  readonly model: { readonly modelId: string | null; readonly name: string; readonly plan: Plan } | null
   readonly plan: Plan
   readonly stages: readonly StageKey[]
   readonly brief?: Partial<CommissionDoc['brief']>

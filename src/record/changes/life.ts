@@ -16,15 +16,25 @@ export function archive(onDay: string | null): Recipe<CommissionRecord> {
   }
 }
 
-/** Marks a commission as deleted at a moment (ISO). Nothing is erased. */
-export function markDeleted(at: string): Recipe<CommissionRecord> {
+/** Takes a commission that came with the demo over as the maker's own. */
+export function keepAsOwn(): Recipe<CommissionRecord> {
+  return ({ doc }) => {
+    doc.demo = false
+  }
+}
+
+/** A change that any document bears. */
+type LifeRecipe = (draft: { deletedAt: string | null }) => void
+
+/** Marks a document as deleted at a moment (ISO). Nothing is erased. */
+export function markDeleted(at: string): LifeRecipe {
   return (draft) => {
     draft.deletedAt = at
   }
 }
 
 /** Takes the mark of deletion away. */
-export function restore(): Recipe<CommissionRecord> {
+export function restore(): LifeRecipe {
   return (draft) => {
     draft.deletedAt = null
   }

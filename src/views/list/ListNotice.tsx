@@ -1,6 +1,6 @@
 import { useCallback } from 'react'
 import { Notice } from '../../ui/Notice.tsx'
-import { ACTION_SENTENCES, BENCH_WORDS } from '../../words/bench.ts'
+import { ACTION_SENTENCES, BENCH_WORDS, demoStays } from '../../words/bench.ts'
 import { problemSentence } from '../../words/problems.ts'
 import { useList, useWorkshop } from '../workshop.ts'
 
@@ -13,11 +13,12 @@ export function ListNotice() {
   if (problem !== null)
     return <Notice notice={{ id: problem.code, sentence: problemSentence(problem), offer: null }} onClose={close} />
   if (action === null) return <Notice notice={null} onClose={close} />
+  const staying = action.staying ?? 0
   return (
     <Notice
       notice={{
         id: `${action.kind} ${action.ids.join(' ')}`,
-        sentence: ACTION_SENTENCES[action.kind](action.label),
+        sentence: staying > 0 ? demoStays(staying) : ACTION_SENTENCES[action.kind](action.label),
         offer: { word: BENCH_WORDS.undo, act: () => void list.undo() },
       }}
       onClose={close}

@@ -1,37 +1,44 @@
 import { type FormEvent, useEffect, useId, useState } from 'react'
 import { useLocation } from 'wouter'
-import { fetchModels } from '../../files/packedFiles.ts'
 import { nextFreeNumber } from '../../record/changes/begin.ts'
-import { FAMILIES, type Head } from '../../record/commission.ts'
-import { type HouseModel, readHouseModel } from '../../record/houseModel.ts'
+import type { Head } from '../../record/commission.ts'
 import { startingStages } from '../../record/patterns/stages.ts'
+import { type StartingModel, startingModels } from '../../state/modelStore.ts'
 import { Dialog } from '../../ui/Dialog.tsx'
 import '../../ui/field.css'
 import { NEW_WORDS } from '../../words/bench.ts'
 import { FAMILY_WORDS } from '../../words/instrument.ts'
 import { problemSentence } from '../../words/problems.ts'
-import { useList, useWorkshop } from '../workshop.ts'
+import { useList, useModels, useWorkshop } from '../workshop.ts'
+
+interface Props {
+  readonly onClose: () => void
+  /** The id of the model that is chosen at first; the first of all where none is named. */
+  readonly model?: string
+}
 
 /** Asks the few things a new instrument needs: what it is called, for whom, and what it starts from. */
-export function NewInstrument({ onClose }: { readonly onClose: () => void }) {
-  const { list } = useWorkshop()
+export function NewInstrument({ onClose, model: given }: Props) {
+  const { list, models: store } = useWorkshop()
   const [, go] = useLocation()
   const heads = useList((state) => state.heads)
-  const models = useModels()
+  const models = useStartingModels()
   const [number, setNumber] = useState(() => suggestNumber(heads))
   const [title, setTitle] = useState('')
   const [client, setClient] = useState('')
-  const [from, setFrom] = useState<string | null>(null)
+  const [from, setFrom] = useState<string | null>(given ?? null)
   const [trouble, setTrouble] = useState<string | null>(null)
   const here = heads.filter((head) => head.deletedAt === null)
-  const start = from ?? (models?.[0] === undefined ? '' : `model ${models[0].name}`)
+  const start = from ?? models?.[0]?.id ?? (models === null ? '' : (here[0]?.id ?? ''))
 
   const begin = async (event: FormEvent): Promise<void> => {
     event.preventDefault()
     const called = number.trim()
     if (called === '') return setTrouble(NEW_WORDS.numberMissing)
     if (here.some((head) => head.number === called)) return setTrouble(NEW_WORDS.numberTaken(called))
-    const model = models?.find((one) => start === `model ${one.name}`)
+    const model = models?.find((one) => one.id === start)
+    const kept = model === undefined || model.isStored ? null : await store.keepPacked(model)
+    if (kept?.ok === false) return setTrouble(problemSentence(kept.problem))
     const made =
       model === undefined
         ? await list.duplicate(start, { number: called, ...(title === '' ? {} : { title }) })
@@ -39,7 +46,7 @@ export function NewInstrument({ onClose }: { readonly onClose: () => void }) {
             number: called,
             title: title === '' ? model.name : title,
             family: model.family,
-            model: { name: model.name, plan: model.plan },
+            model: { modelId: model.id, name: model.name, plan: model.plan },
             plan: model.plan,
             stages: startingStages(model.family),
             brief: { client },
@@ -60,15 +67,11 @@ export function NewInstrument({ onClose }: { readonly onClose: () => void }) {
         <fieldset>
           <legend className="field-label">{`${NEW_WORDS.startFrom} ${NEW_WORDS.models}`}</legend>
           {models === null && <p className="second">{NEW_WORDS.loading}</p>}
+          {models?.length === 0 && <p className="second">{NEW_WORDS.noModels}</p>}
           <div className="new-starts">
             {models?.map((model) => (
-              <label className="choice" key={model.name}>
-                <input
-                  type="radio"
-                  name="start"
-                  checked={start === `model ${model.name}`}
-                  onChange={() => setFrom(`model ${model.name}`)}
-                />
+              <label className="choice" key={model.id}>
+                <input type="radio" name="start" checked={start === model.id} onChange={() => setFrom(model.id)} />
                 <span>
                   {model.name}, {FAMILY_WORDS[model.family].toLowerCase()}
                 </span>
@@ -132,25 +135,13 @@ function Line({ label, value, most, onType }: LineProps) {
   )
 }
 
-/** The models of the house; null until they are here. One that cannot be read is left out. */
-function useModels(): readonly HouseModel[] | null {
-  const [models, setModels] = useState<readonly HouseModel[] | null>(null)
-  useEffect(() => {
-    let isHere = true
-    const fetchAll = async (): Promise<void> => {
-      const read = (await fetchModels()).flatMap((one) => {
-        const model = readHouseModel(one)
-        return model.ok ? [model.value] : []
-      })
-      const place = (model: HouseModel): number => FAMILIES.indexOf(model.family)
-      if (isHere) setModels(read.toSorted((a, b) => place(a) - place(b)))
-    }
-    void fetchAll()
-    return () => {
-      isHere = false
-    }
-  }, [])
-  return models
+/** The models an instrument can be begun from; null until those that come with the program are here. */
+function useStartingModels(): readonly StartingModel[] | null {
+  const { models: store } = useWorkshop()
+  const models = useModels((state) => state.models)
+  const packed = useModels((state) => state.packed)
+  useEffect(() => void store.fetchPacked(), [store])
+  return packed === null ? null : startingModels({ models, packed })
 }
 
 /** The next number of the series in use: one after the latest; 1 where there is none. */

@@ -1,6 +1,7 @@
 import { useMemo } from 'react'
 import type { Computed } from '../../core/compute.ts'
-import { planDrawing } from '../../drawing/planDrawing.ts'
+import type { Plan } from '../../core/plan.ts'
+import { drawingOf } from '../../drawing/drawingOf.ts'
 import { DrawingFrame } from '../../ui/DrawingFrame.tsx'
 import { FIGURE_WORDS } from '../../words/sheets.ts'
 import { drawingFigure } from '../sheets/drawingFigure.ts'
@@ -10,9 +11,9 @@ import { useShop } from '../workshop.ts'
 const ABOVE_AND_BELOW_PX = 310
 
 /** The body in plan, as it stands now. */
-export function OverviewDrawing({ computed }: { readonly computed: Computed }) {
+export function OverviewDrawing({ computed, plan }: { readonly computed: Computed; readonly plan: Plan }) {
   const units = useShop((state) => state.shop.units)
-  const drawing = useMemo(() => planDrawing(computed), [computed])
+  const drawing = useMemo(() => drawingOf('plan', computed, plan), [computed, plan])
   const formatValue = useMemo(() => drawingFigure(units, FIGURE_WORDS), [units])
   const mostHeightPx = Math.max(320, window.innerHeight - ABOVE_AND_BELOW_PX)
   return <DrawingFrame mode="screen" drawing={drawing} formatValue={formatValue} mostHeightPx={mostHeightPx} />

@@ -1,5 +1,5 @@
 import type { Finding } from '../../core/findings.ts'
-import type { PlanField } from '../../core/plan.ts'
+import type { PlanField } from '../../core/planFields.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { OVERVIEW_WORDS } from '../../words/instrument.ts'

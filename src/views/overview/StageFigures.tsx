@@ -7,7 +7,8 @@ import { formatQuantity } from '../../format/formatQuantity.ts'
 import { formatTolerance } from '../../format/formatTolerance.ts'
 import { effectiveTolerance } from '../../papers/effectiveTolerance.ts'
 import type { CommissionDoc } from '../../record/commission.ts'
-import { getsBox, STAGES, type StageKey } from '../../record/patterns/stages.ts'
+import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
+import type { StageKey } from '../../record/patterns/stages.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
 import { NUMBER_WORDS } from '../../words/numbers.ts'
 import { ESTIMATE_MARK, FIGURE_WORDS, SHEET_WORDS, type Sheet } from '../../words/sheets.ts'
@@ -72,19 +73,31 @@ export function StageFigures({ stage, doc, computed }: Props) {
 /** The question sheet that answers for a number. */
 function sheetOfNumber(key: NumberKey): Sheet {
   const [part = ''] = key.split(/[.[]/u)
+  if (/Proud(Outer|Inner)Mm$/u.test(key)) return 'linings'
   switch (part) {
     case 'body':
     case 'pieces':
+    case 'readings':
+    case 'fit':
+    case 'cutaway':
       return 'outline'
     case 'sides':
+    case 'blanks':
     case 'rim':
+    case 'trebleRim':
     case 'places':
+    case 'treblePlaces':
       return 'sides'
     case 'top':
     case 'back':
       return 'domes'
     case 'blocks':
       return 'blocks'
+    case 'linings':
+    case 'sideBraces':
+    case 'trebleBraces':
+    case 'caul':
+      return 'linings'
     default:
       return 'rosette'
   }

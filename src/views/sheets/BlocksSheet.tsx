@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'react'
-import { blockDrawing } from '../../drawing/blockDrawing.ts'
+import { drawingOf } from '../../drawing/drawingOf.ts'
 import { BLOCKS_WORDS } from '../../words/sheets.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { ContourTable } from './ContourTable.tsx'
+import { FixtureFits } from './FixtureFits.tsx'
 import { PlanFields } from './PlanFields.tsx'
 import { QuestionSheet } from './QuestionSheet.tsx'
 import { LeadingDrawing, SheetDrawing } from './SheetDrawing.tsx'
@@ -37,9 +38,10 @@ interface AnswerProps {
 }
 
 function BlockAnswer({ end, leads = false }: AnswerProps) {
-  const { computed } = useSheetBench()
+  const { computed, plan } = useSheetBench()
   const [heightsTimes, setHeightsTimes] = useState(5)
-  const drawing = useMemo(() => blockDrawing(computed, end, heightsTimes), [computed, end, heightsTimes])
+  const name = end === 'tail' ? 'blockTail' : 'blockNeck'
+  const drawing = useMemo(() => drawingOf(name, computed, plan, { heightsTimes }), [name, computed, plan, heightsTimes])
   const Drawn = leads ? LeadingDrawing : SheetDrawing
   return (
     <section className="block-answer" aria-labelledby={`block-${end}`}>
@@ -49,6 +51,7 @@ function BlockAnswer({ end, leads = false }: AnswerProps) {
         <BigFigure number={`blocks.${end}.contourRiseMm`} name={BLOCKS_WORDS.rise} size={44} />
         <BigFigure number={`blocks.${end}.contourGapMm`} name={BLOCKS_WORDS.gap} size={44} />
       </div>
+      <FixtureFits wanted={`${end}Block`} />
       <Drawn drawing={drawing} heights={{ most: MOST_TIMES, onChange: setHeightsTimes }} mostHeightPx={380} />
       <div className="big-figures">
         <BigFigure number={`blocks.${end}.heightAtFaceMm`} name={BLOCKS_WORDS.heightAtFace} size={44} />

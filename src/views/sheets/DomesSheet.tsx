@@ -1,10 +1,9 @@
 import { useCallback, useDeferredValue, useMemo, useState } from 'react'
-import { bevelsDrawing } from '../../drawing/bevelsDrawing.ts'
-import { domesDrawing } from '../../drawing/domesDrawing.ts'
 import type { NumberRef } from '../../drawing/drawing.ts'
-import { sectionDrawing } from '../../drawing/sectionDrawing.ts'
+import { drawingOf } from '../../drawing/drawingOf.ts'
 import { DOMES_WORDS, SIDES_WORDS } from '../../words/sheets.ts'
 import { BigFigure } from './BigFigure.tsx'
+import { FixtureFits } from './FixtureFits.tsx'
 import { GapTable } from './GapTable.tsx'
 import { PlanFields } from './PlanFields.tsx'
 import type { SingleField } from './PlanFieldControl.tsx'
@@ -32,11 +31,18 @@ export function DomesSheet() {
   const [acrossTimes, setAcrossTimes] = useState(10)
   const [alongTimes, setAlongTimes] = useState(5)
   const [placeMm, setPlaceMm] = useState(0)
-  const across = useMemo(() => domesDrawing(computed, acrossTimes), [computed, acrossTimes])
+  const across = useMemo(
+    () => drawingOf('domes', computed, plan, { heightsTimes: acrossTimes }),
+    [computed, plan, acrossTimes],
+  )
   // Further down the sheet: they follow a stroke after what stands above them.
   const later = useDeferredValue(computed)
-  const along = useMemo(() => sectionDrawing(later, plan.plates, alongTimes), [later, plan.plates, alongTimes])
-  const bevels = useMemo(() => bevelsDrawing(later), [later])
+  const laterPlan = useDeferredValue(plan)
+  const along = useMemo(
+    () => drawingOf('section', later, laterPlan, { heightsTimes: alongTimes }),
+    [later, laterPlan, alongTimes],
+  )
+  const bevels = useMemo(() => drawingOf('bevels', later, laterPlan), [later, laterPlan])
   const takeBevel = useCallback(
     ({ key, row }: NumberRef): void => {
       const tapped = row !== null && key.startsWith('rim[].') ? numbers.rim[row] : undefined
@@ -56,6 +62,8 @@ export function DomesSheet() {
           </div>
           <LeadingDrawing drawing={across} heights={{ most: MOST_TIMES, onChange: setAcrossTimes }} />
           <GapTable />
+          <FixtureFits wanted="backDish" />
+          <FixtureFits wanted="topDish" />
           <h2>{DOMES_WORDS.section}</h2>
           <div className="big-figures">
             <BigFigure number="sides.deepestInsideMm" size={44} />

@@ -1,6 +1,6 @@
 import { useId } from 'react'
 import type { Finding } from '../../core/findings.ts'
-import type { PlanField } from '../../core/plan.ts'
+import type { PlanField } from '../../core/planFields.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FIELD_WORDS } from '../../words/fields.ts'

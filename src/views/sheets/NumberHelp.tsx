@@ -5,17 +5,17 @@ import { formatQuantity } from '../../format/formatQuantity.ts'
 import { Dialog } from '../../ui/Dialog.tsx'
 import { FIELD_WORDS } from '../../words/fields.ts'
 import { NUMBER_WORDS } from '../../words/numbers.ts'
-import { HELP_WORDS, SOURCE_WORDS, STANDING_WORDS, TOOL_WORDS } from '../../words/sheets.ts'
+import { HELP_WORDS, STANDING_WORDS, TOOL_WORDS } from '../../words/sheets.ts'
 import { isInUse } from './fieldsInUse.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { FIRST_TOLERANCE, ToleranceField } from './ToleranceField.tsx'
 
-/** What a number is, how it is measured, what moves it, how sure it is, and how closely it is to be kept. */
+/** What a number is, how it is measured and worked out and after whom, how closely it is to be kept, what moves it, how sure it is. */
 export function NumberHelp({ number, onClose }: { readonly number: NumberKey; readonly onClose: () => void }) {
   const { plan, units, tolerances, edit, newId, readOnly, goToField } = useSheetBench()
   const about = CATALOGUE[number]
   const hangsOn = about.hangsOn.filter((field) => isInUse(plan, field))
-  const { name, what, how } = NUMBER_WORDS[number]
+  const { name, what, how, formula, from } = NUMBER_WORDS[number]
   const own = tolerances.own[number]
   const shop = tolerances.shop[number]
   const fallback = shop === undefined ? about.tolerance : shop
@@ -42,6 +42,11 @@ export function NumberHelp({ number, onClose }: { readonly number: NumberKey; re
               {how} <span className="second">({TOOL_WORDS[about.measured.tool]})</span>
             </p>
           )}
+        </section>
+        <section>
+          <h3>{HELP_WORDS.workedOut}</h3>
+          <p>{formula}</p>
+          <p className="second">{from}</p>
         </section>
         {first !== null && (
           <section>
@@ -91,9 +96,7 @@ export function NumberHelp({ number, onClose }: { readonly number: NumberKey; re
         </section>
         <section>
           <h3>{HELP_WORDS.standing}</h3>
-          <p>
-            {STANDING_WORDS[about.standing]} <span className="second">({SOURCE_WORDS[about.source]})</span>
-          </p>
+          <p>{STANDING_WORDS[about.standing]}</p>
         </section>
       </div>
     </Dialog>

@@ -1,7 +1,7 @@
 import { memo, useId, useMemo, useState } from 'react'
 import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
 import type { Figure } from '../../core/figure.ts'
-import { readNumbers } from '../../core/numbers.ts'
+import { type Numbers, readNumbers } from '../../core/numbers.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { NUMBER_WORDS } from '../../words/numbers.ts'
@@ -18,7 +18,9 @@ import type { FigureTable } from './tableText.ts'
 /** Every number of the instrument, by part. */
 export function NumbersSheet() {
   const [search, setSearch] = useState('')
-  const parts = useMemo(() => groupNumbers(search), [search])
+  const { numbers } = useSheetBench().computed
+  const named = useMemo(() => groupNumbers(search), [search])
+  const parts = named.filter(({ single, rows }) => single.length > 0 || rows.some((list) => hasRows(list, numbers)))
   const allNumbers = useAllNumbers()
   const id = useId()
   return (
@@ -51,6 +53,10 @@ export function NumbersSheet() {
   )
 }
 
+/** Whether this instrument has any row of a list. */
+const hasRows = ({ keys }: PartNumbers['rows'][number], numbers: Numbers): boolean =>
+  keys[0] !== undefined && readNumbers(numbers, keys[0]).length > 0
+
 const PartTables = memo(function PartTables({ part, single, rows }: PartNumbers) {
   return (
     <section className="number-part" aria-labelledby={`part-${part}`}>
@@ -63,14 +69,17 @@ const PartTables = memo(function PartTables({ part, single, rows }: PartNumbers)
   )
 })
 
+/** Stations are counted from the tail, points of a face from its middle: the first is 0. */
+const STARTS_AT_NOUGHT = /^(rim|trebleRim)$|contour$|flank$/
+
 function RowsTable({ of, keys }: { readonly of: string; readonly keys: readonly NumberKey[] }) {
   const { computed } = useSheetBench()
   const columns = keys.map((key) => readNumbers(computed.numbers, key))
   const count = columns[0]?.length ?? 0
   const name = (i: number): string => {
-    const place = of === 'places' ? computed.numbers.places[i]?.place : undefined
+    const place = of === 'places' || of === 'treblePlaces' ? computed.numbers[of][i]?.place : undefined
     if (place !== undefined) return PLACE_WORDS[place]
-    return String(of === 'rim' || of.endsWith('contour') ? i : i + 1)
+    return String(STARTS_AT_NOUGHT.test(of) ? i : i + 1)
   }
   if (count === 0) return null
   const table: FigureTable = {

@@ -6,6 +6,7 @@ import {
   placeAtDistance,
   type WayAlong,
 } from '../../core/instrument/placeByX.ts'
+import type { HalfName } from '../../drawing/innerFace.ts'
 import type { FieldBinding } from '../../ui/fieldBinding.ts'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { ALONG_WORDS, ORIGIN_WORDS, SIDES_WORDS } from '../../words/sheets.ts'
@@ -13,6 +14,7 @@ import { useSheetBench } from './sheetBench.ts'
 import { useLayout } from './useLayout.ts'
 
 interface Props {
+  readonly side: HalfName
   /** Arc length of the place in hand on the outer face, mm. */
   readonly placeMm: number
   readonly along: WayAlong
@@ -26,9 +28,9 @@ interface Props {
 const nothing = (): void => undefined
 
 /** Takes a place of the side in hand: by its distance from where the maker measures, or station by station. */
-export function PlacePicker({ placeMm, along, named, toTailMm, toNeckMm, onPlace }: Props) {
+export function PlacePicker({ side, placeMm, along, named, toTailMm, toNeckMm, onPlace }: Props) {
   const { units, origin, computed } = useSheetBench()
-  const layout = useLayout(along, computed)
+  const layout = useLayout(along, computed, side)
   const range = distanceRangeMm(layout)
   // What was typed, exactly, as long as the place it led to is in hand: going there and back costs the last digits.
   const [typed, setTyped] = useState<{ layout: Layout; placeMm: number; distanceMm: number } | null>(null)

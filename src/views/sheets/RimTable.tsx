@@ -7,13 +7,13 @@ import { NUMBER_WORDS } from '../../words/numbers.ts'
 import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import { CellFigure } from './CellFigure.tsx'
 import { ColumnHead } from './ColumnHead.tsx'
-import { isPlace, type RimColumn, rimKey } from './rimColumns.ts'
+import { isPlace, type RimColumn, type RimList, rimKey } from './rimColumns.ts'
 import { TableScroll } from './TableScroll.tsx'
 import type { SheetPointer } from './sheetPointer.ts'
 
 interface Props {
   readonly rows: readonly (RimRow | PlaceRow)[]
-  readonly kind: 'rim' | 'places'
+  readonly kind: RimList
   readonly columns: readonly RimColumn[]
   readonly layout: Layout
   readonly units: ShopUnits

@@ -1,67 +1,70 @@
 import { useCallback, useDeferredValue, useId } from 'react'
-import { stationAt } from '../../core/instrument/placeByX.ts'
-import { SIDES_WORDS } from '../../words/sheets.ts'
+import { rowIndexAt } from '../../core/instrument/placeOnSide.ts'
+import type { RimRow, TrebleRow } from '../../core/instrument/rim.ts'
+import type { HalfName } from '../../drawing/innerFace.ts'
+import { PART_WORDS, SIDES_WORDS } from '../../words/sheets.ts'
 import { RimTable } from './RimTable.tsx'
 import { type RimColumn, rimTable } from './rimColumns.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
+import { sideInHand } from './sideInHand.ts'
 import { TableTools } from './TableTools.tsx'
 import { useLayout } from './useLayout.ts'
 
 interface Props {
   readonly columns: readonly RimColumn[]
   readonly fileName: string
+  readonly side?: HalfName
   /** Arc length of the place in hand. */
   readonly placeMm: number
-  readonly onPlace: (placeMm: number) => void
+  /** The same along its blank: tells apart what stands on either side of a horn. */
+  readonly alongBlankMm?: number | null
+  readonly onPlace: (placeMm: number, row: RimRow | TrebleRow) => void
 }
 
 /**
- * The rim as two tables: the places that have names, then station by station. Some five hundred cells: they follow a stroke after the
- * figures and drawings have, and always with the latest numbers there are.
+ * One side of the rim as two tables: the places that have names, then station by station. Some five hundred cells: they follow a stroke
+ * after the figures and drawings have, and always with the latest numbers there are.
  */
-export function RimTables({ columns, fileName, placeMm, onPlace }: Props) {
+export function RimTables({ columns, fileName, side = 'bass', placeMm, alongBlankMm = null, onPlace }: Props) {
   const { computed: latest, units } = useSheetBench()
   const computed = useDeferredValue(latest)
   const { openHelp } = useSheetPointer()
-  const layout = useLayout('outerFace', computed)
+  const layout = useLayout('outerFace', computed, side)
   const id = useId()
-  const { places, rim } = computed.numbers
+  const { places, stations, placeList, stationList } = sideInHand(computed, side)
   const take = useCallback(
-    (rows: readonly { readonly alongOuterMm: number }[], row: number) => {
+    (rows: readonly (RimRow | TrebleRow)[], row: number) => {
       const found = rows[row]
-      if (found !== undefined) onPlace(found.alongOuterMm)
+      if (found !== undefined) onPlace(found.alongOuterMm, found)
     },
     [onPlace],
   )
   const takePlace = useCallback((row: number) => take(places, row), [take, places])
-  const takeStation = useCallback((row: number) => take(rim, row), [take, rim])
+  const takeStation = useCallback((row: number) => take(stations, row), [take, stations])
+  const isOwn = stationList === 'trebleRim'
   const shared = { columns, layout, units, openHelp }
+  const placesCaption = isOwn ? PART_WORDS.treblePlaces : SIDES_WORDS.places
+  const stationsCaption = isOwn ? PART_WORDS.trebleRim : SIDES_WORDS.stations
   return (
     <>
-      <h2>{SIDES_WORDS.places}</h2>
+      <h2>{placesCaption}</h2>
       <RimTable
         {...shared}
         rows={places}
-        kind="places"
-        caption={SIDES_WORDS.places}
-        chosen={stationAt(
-          places.map((row) => row.alongOuterMm),
-          placeMm,
-        )}
+        kind={placeList}
+        caption={placesCaption}
+        chosen={rowIndexAt(places, placeMm, alongBlankMm)}
         onChoose={takePlace}
       />
-      <h2 id={id}>{SIDES_WORDS.stations}</h2>
-      <TableTools table={() => rimTable([...places, ...rim], columns, layout)} fileName={fileName} />
+      <h2 id={id}>{stationsCaption}</h2>
+      <TableTools table={() => rimTable([...places, ...stations], columns, layout)} fileName={fileName} />
       <RimTable
         {...shared}
-        rows={rim}
-        kind="rim"
-        caption={SIDES_WORDS.stations}
-        chosen={stationAt(
-          rim.map((row) => row.alongOuterMm),
-          placeMm,
-        )}
+        rows={stations}
+        kind={stationList}
+        caption={stationsCaption}
+        chosen={rowIndexAt(stations, placeMm, alongBlankMm)}
         onChoose={takeStation}
       />
     </>

@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { rosetteDrawing } from '../../drawing/rosetteDrawing.ts'
+import { drawingOf } from '../../drawing/drawingOf.ts'
 import { ROSETTE_WORDS } from '../../words/sheets.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { PlanFields } from './PlanFields.tsx'
@@ -11,8 +11,8 @@ import { useSheetBench } from './sheetBench.ts'
 
 /** Where do I cut for the rosette? */
 export function RosetteSheet() {
-  const { computed } = useSheetBench()
-  const drawing = useMemo(() => rosetteDrawing(computed), [computed])
+  const { computed, plan } = useSheetBench()
+  const drawing = useMemo(() => drawingOf('rosette', computed, plan), [computed, plan])
   const hasRings = computed.numbers.rosette.rings.length > 0
   return (
     <QuestionSheet

@@ -9,6 +9,9 @@ import { drawingFigure } from './drawingFigure.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { sameNumber, useSheetPointer } from './sheetPointer.ts'
 
+/** Stations are counted from 0, as they are numbered; every other row from 1. */
+const STATION_KEYS = /^(?:rim|trebleRim)\[\]/u
+
 interface Props {
   readonly drawing: Drawing
   readonly heights?: HeightsControl
@@ -29,7 +32,7 @@ export function SheetDrawing({ drawing, heights, onNumber, mostHeightPx }: Props
         onNumber?.(ref)
       },
       nameOf: ({ key, row }: NumberRef) =>
-        row === null ? NUMBER_WORDS[key].name : `${NUMBER_WORDS[key].name}, ${key.startsWith('rim[]') ? row : row + 1}`,
+        row === null ? NUMBER_WORDS[key].name : `${NUMBER_WORDS[key].name}, ${STATION_KEYS.test(key) ? row : row + 1}`,
     }),
     [lit, light, onNumber],
   )

@@ -8,6 +8,7 @@ import { useCommission, useShop, useWorkshop } from '../workshop.ts'
 import { BlocksSheet } from './BlocksSheet.tsx'
 import { DomesSheet } from './DomesSheet.tsx'
 import { awaitField, focusField, goToAwaitedField } from './goToField.ts'
+import { LiningsSheet } from './LiningsSheet.tsx'
 import { NumberHelp } from './NumberHelp.tsx'
 import { NumbersSheet } from './NumbersSheet.tsx'
 import { OutlineSheet } from './OutlineSheet.tsx'
@@ -24,6 +25,7 @@ const SHEET_PARTS: Readonly<Record<Sheet, ComponentType>> = {
   sides: SidesSheet,
   domes: DomesSheet,
   blocks: BlocksSheet,
+  linings: LiningsSheet,
   rosette: RosetteSheet,
   numbers: NumbersSheet,
 }
@@ -60,6 +62,7 @@ function useBenchOf(id: string): SheetBench | null {
   const computed = useCommission((state) => (state.id === id ? state.computed : null))
   const readOnly = useCommission((state) => state.readOnly !== null)
   const shopDoc = useShop((state) => state.shop)
+  const isShopOpen = useShop((state) => state.status === 'ready')
   return useMemo(() => {
     if (doc === null || computed === null) return null
     return {
@@ -70,9 +73,11 @@ function useBenchOf(id: string): SheetBench | null {
       units: shopDoc.units,
       origin: shopDoc.origin,
       tolerances: { own: doc.tolerances, shop: shopDoc.tolerances },
+      fixtures: shopDoc.fixtures,
       readOnly,
       newId: newGesture,
       edit: (recipe, gesture) => void commission.edit(recipe, gesture),
+      editShop: isShopOpen ? (recipe, gesture) => void shop.edit(recipe, gesture) : null,
       chooseOrigin: (origin: Origin) => void shop.change('origin', origin, newGesture()),
       draftOf: (name) => drafts.textOf(id, name),
       keepDraft: (name, text) => drafts.keep(id, name, text),
@@ -83,5 +88,5 @@ function useBenchOf(id: string): SheetBench | null {
         navigate(`/i/${id}/${sheetOfField(field)}`)
       },
     } satisfies SheetBench
-  }, [id, doc, computed, readOnly, shopDoc, commission, drafts, shop, newGesture, navigate])
+  }, [id, doc, computed, readOnly, shopDoc, isShopOpen, commission, drafts, shop, newGesture, navigate])
 }

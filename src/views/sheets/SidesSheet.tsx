@@ -1,58 +1,65 @@
-import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
-import { type PlaceRow, rimRowAt } from '../../core/instrument/rim.ts'
-import { nextStationMm, stationAt, WAYS_ALONG, type WayAlong } from '../../core/instrument/placeByX.ts'
+import { useCallback, useEffect, useMemo, useState } from 'react'
+import { nextStationMm, WAYS_ALONG, type WayAlong } from '../../core/instrument/placeByX.ts'
+import { type PlaceOnSide, placeOf, rowAtPlace, rowIndexAt } from '../../core/instrument/placeOnSide.ts'
+import type { RimRow, TrebleRow } from '../../core/instrument/rim.ts'
 import type { NumberRef } from '../../drawing/drawing.ts'
-import { blankDrawing } from '../../drawing/blankDrawing.ts'
-import { markOnBlank, markOnSide } from '../../drawing/placeMark.ts'
-import { sideDrawing } from '../../drawing/sideDrawing.ts'
-import { ALONG_WORDS, BLANK_WORDS, PLACE_WORDS, SIDES_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import { type HalfName, woodOf } from '../../drawing/innerFace.ts'
+import { drawingOf } from '../../drawing/drawingOf.ts'
+import { markOnSide } from '../../drawing/placeMark.ts'
+import { ALONG_WORDS, PLACE_WORDS, SIDES_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import { BigFigure } from './BigFigure.tsx'
+import { BlankPart, SIDE_CHOICES } from './BlankPart.tsx'
 import { OriginSwitch } from './OriginSwitch.tsx'
 import { PlacePicker } from './PlacePicker.tsx'
 import { PlanFields } from './PlanFields.tsx'
 import { QuestionSheet } from './QuestionSheet.tsx'
 import { RimTables } from './RimTables.tsx'
 import { SIDE_COLUMNS } from './rimColumns.ts'
-import { LeadingDrawing, SheetDrawing } from './SheetDrawing.tsx'
+import { LeadingDrawing } from './SheetDrawing.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
+import { hasOwnTreble, RIM_LISTS, type SideInHand, sideInHand } from './sideInHand.ts'
 import { Switch } from './Switch.tsx'
 
-const BLANK_SIDES = (['treble', 'bass'] as const).map((value) => ({ value, label: BLANK_WORDS.sides[value] }))
 const ALONG_CHOICES = WAYS_ALONG.map((value) => ({ value, label: ALONG_WORDS[value] }))
 const MOST_TIMES = 20
 
-/** How deep is the side here? And where is the flat blank sawn? */
+/** How deep is the side here? And where is the flat blank sawn? A treble side of its own is looked at apart from the bass side. */
 export function SidesSheet() {
-  const { computed } = useSheetBench()
-  const { numbers, geometry } = computed
-  const [placeMm, setPlaceMm] = useState<number>(() => startingPlaceMm(numbers.sides.waistMarkOnRimMm))
+  const { computed, plan } = useSheetBench()
+  const { numbers } = computed
+  const isOwn = hasOwnTreble(computed)
+  const [side, chooseSide] = useState<HalfName>('treble')
+  // Sides that mirror each other are one: it is drawn from the treble side, and only the blank is turned.
+  const half = isOwn ? side : 'treble'
+  const rim = useMemo(() => sideInHand(computed, half), [computed, half])
+  const [at, setAt] = useState<PlaceOnSide>(() => startingPlace(rim))
   const [along, chooseAlong] = useState<WayAlong>('outerFace')
   const [heightsTimes, setHeightsTimes] = useState(1)
-  const [side, chooseSide] = useState<'treble' | 'bass'>('treble')
-  const named = useMemo(() => numbers.places.map((one) => one.alongOuterMm), [numbers])
-  const stations = useMemo(() => numbers.rim.map((one) => one.alongOuterMm), [numbers])
-  const here = useMemo(() => rimRowAt(geometry.rimSite, placeMm), [geometry, placeMm])
-  const unmarked = useMemo(() => sideDrawing(computed, heightsTimes), [computed, heightsTimes])
+  const { row: here, piece } = useMemo(() => rowAtPlace(woodOf(computed.geometry, half), at), [computed, half, at])
+  const unmarked = useMemo(
+    () => drawingOf('side', computed, plan, { heightsTimes, side: half }),
+    [computed, plan, heightsTimes, half],
+  )
   const drawing = useMemo(() => markOnSide(unmarked, computed, here), [unmarked, computed, here])
-  // Further down the sheet: it follows a stroke after what stands above it.
-  const later = useDeferredValue(computed)
-  const plainBlank = useMemo(() => blankDrawing(later, side), [later, side])
-  const blank = useMemo(() => markOnBlank(plainBlank, later, here, side), [plainBlank, later, here, side])
-  const station = stationAt(stations, here.alongOuterMm)
-  const place = stationAt(named, here.alongOuterMm)
+  const stations = useMemo(() => rim.stations.map((one) => one.alongOuterMm), [rim])
+  const station = rowIndexAt(rim.stations, here.alongOuterMm, here.alongBlankMm)
+  const place = rowIndexAt(rim.places, here.alongOuterMm, here.alongBlankMm)
+  const named = place === null ? undefined : rim.places[place]
   const hereName =
-    place !== null ? placeName(numbers.places[place]) : station === null ? null : SIDES_WORDS.station(station)
+    named !== undefined ? PLACE_WORDS[named.place] : station === null ? null : SIDES_WORDS.station(station)
   // A named place and a station may be one; the name comes first, as it does in the drawing.
-  const rows = place === null ? 'rim' : 'places'
+  const rows = place === null ? rim.stationList : rim.placeList
   const row = place ?? station
 
   const { light } = useSheetPointer()
+  const takeAlong = useCallback((alongMm: number): void => setAt({ alongMm, blank: null }), [])
+  const takeRow = useCallback((_alongMm: number, taken: RimRow | TrebleRow): void => setAt(placeOf(taken)), [])
   const takeNumber = useCallback(
     ({ key, row: tappedRow }: NumberRef): void => {
-      const list = key.startsWith('rim[].') ? numbers.rim : key.startsWith('places[].') ? numbers.places : []
-      const tapped = tappedRow === null ? undefined : list[tappedRow]
-      if (tapped !== undefined) setPlaceMm(tapped.alongOuterMm)
+      const list = RIM_LISTS.find((one) => key.startsWith(`${one}[].`))
+      const tapped = list === undefined || tappedRow === null ? undefined : numbers[list][tappedRow]
+      if (tapped !== undefined) setAt(placeOf(tapped))
     },
     [numbers],
   )
@@ -66,17 +73,19 @@ export function SidesSheet() {
         <>
           <Switch label={TABLE_WORDS.measureAlong} value={along} choices={ALONG_CHOICES} onChoose={chooseAlong} />
           <OriginSwitch />
+          {isOwn && <Switch label={SIDES_WORDS.side} value={side} choices={SIDE_CHOICES} onChoose={chooseSide} />}
         </>
       }
       answer={
         <>
           <PlacePicker
+            side={half}
             placeMm={here.alongOuterMm}
             along={along}
             named={hereName}
             toTailMm={nextStationMm(stations, here.alongOuterMm, 'tail')}
             toNeckMm={nextStationMm(stations, here.alongOuterMm, 'neck')}
-            onPlace={setPlaceMm}
+            onPlace={takeAlong}
           />
           <div className="big-figures" aria-live="polite">
             <BigFigure
@@ -118,15 +127,7 @@ export function SidesSheet() {
             onNumber={takeNumber}
             heights={{ most: MOST_TIMES, onChange: setHeightsTimes }}
           />
-          <h2>{BLANK_WORDS.title}</h2>
-          <p className="second">{BLANK_WORDS.lead}</p>
-          <div className="big-figures">
-            <BigFigure number="sides.blankLengthMm" size={44} />
-            <BigFigure number="sides.blankWidthMm" size={44} />
-            <BigFigure number="sides.waistMarkOnBlankMm" size={44} />
-          </div>
-          <Switch label={BLANK_WORDS.side} value={side} choices={BLANK_SIDES} onChoose={chooseSide} />
-          <SheetDrawing drawing={blank} onNumber={takeNumber} />
+          <BlankPart side={side} onSide={chooseSide} here={here} piece={piece} onNumber={takeNumber} />
         </>
       }
       margin={
@@ -145,6 +146,10 @@ export function SidesSheet() {
               'rim.stationStepMm',
             ]}
           />
+          <PlanFields
+            heading={SIDES_WORDS.edges}
+            fields={['rim.method', 'rim.firstLeavesTopMm', 'rim.firstLeavesBackMm']}
+          />
           <section className="sheet-fields">
             <h2>{SIDES_WORDS.withPlates}</h2>
             <BigFigure number="sides.bodyDepthAtTailMm" size={44} />
@@ -152,12 +157,22 @@ export function SidesSheet() {
           </section>
         </>
       }
-      foot={<RimTables columns={SIDE_COLUMNS} fileName="sides" placeMm={here.alongOuterMm} onPlace={setPlaceMm} />}
+      foot={
+        <RimTables
+          columns={SIDE_COLUMNS}
+          fileName={rim.stationList === 'rim' ? 'sides' : 'sides-treble'}
+          side={half}
+          placeMm={here.alongOuterMm}
+          alongBlankMm={here.alongBlankMm}
+          onPlace={takeRow}
+        />
+      }
     />
   )
 }
 
 /** The waist is what every bender looks up; a body without one starts at the tail. */
-const startingPlaceMm = (waistMm: number | 'flat' | 'none'): number => (typeof waistMm === 'number' ? waistMm : 0)
-
-const placeName = (row: PlaceRow | undefined): string | null => (row === undefined ? null : PLACE_WORDS[row.place])
+function startingPlace({ places }: SideInHand): PlaceOnSide {
+  const waist = places.find(({ place }) => place === 'waist')
+  return waist === undefined ? { alongMm: 0, blank: null } : placeOf(waist)
+}

@@ -21,6 +21,8 @@ export const FIRST_TOLERANCE = {
   angle: radFromDeg(0.3),
   count: 1,
   area: null,
+  force: null,
+  stress: null,
 } as const satisfies Record<Quantity, number | null>
 
 /** How far a number may be off, either way; stored in mm or radians. */
@@ -46,6 +48,8 @@ export function ToleranceField({ number, value }: { readonly number: NumberKey; 
     case 'count':
       return <CountField label={HELP_WORDS.toleranceField} binding={count} range={{ type: 'count', min: 0, max: 20 }} />
     case 'area':
+    case 'force':
+    case 'stress':
       return null
   }
 }

@@ -1,4 +1,4 @@
-import type { PlanField } from '../../core/plan.ts'
+import type { PlanField } from '../../core/planFields.ts'
 import type { Sheet } from '../../words/sheets.ts'
 import { sheetOfField } from './sheetOfField.ts'
 
@@ -19,8 +19,9 @@ export function goToAwaitedField(sheet: Sheet): void {
  * form. False where neither stands.
  */
 export function focusField(field: PlanField): boolean {
-  const [part] = field.split('.')
-  const names = [field, `${part}.form`, `${part}.kind`]
+  const steps = field.split('.')
+  const parts = steps.slice(0, -1).map((_, i) => steps.slice(0, steps.length - 1 - i).join('.'))
+  const names = [field, ...parts.flatMap((part) => [`${part}.form`, `${part}.kind`])]
   for (const name of names) {
     const place = document.querySelector<HTMLElement>(`[data-field="plan.${name}"]`)
     const control = place?.querySelector<HTMLElement>('input:checked, input[type="text"], button')

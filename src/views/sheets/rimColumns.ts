@@ -3,13 +3,17 @@ import { distanceFromOriginMm, type Layout } from '../../core/instrument/placeBy
 import type { PlaceRow, RimRow } from '../../core/instrument/rim.ts'
 import { NUMBER_WORDS } from '../../words/numbers.ts'
 import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import type { PlaceList, StationList } from './sideInHand.ts'
 import type { FigureTable } from './tableText.ts'
 
+/** The tables that rows of the rim stand in. */
+export type RimList = PlaceList | StationList
 export type RimColumn = Exclude<keyof RimRow, 'alongOuterMm' | 'xMm'>
 
 export const SIDE_COLUMNS: readonly RimColumn[] = [
   'depthMm',
   'cutWidthMm',
+  'firstDepthMm',
   'alongBlankMm',
   'topBevelRad',
   'backBevelRad',
@@ -19,7 +23,14 @@ export const SIDE_COLUMNS: readonly RimColumn[] = [
 ]
 export const BEVEL_COLUMNS: readonly RimColumn[] = ['topBevelRad', 'backBevelRad', 'topEdgeMm', 'backEdgeMm']
 
-export const rimKey = (rows: 'rim' | 'places', column: RimColumn): NumberKey => `${rows}[].${column}`
+export const PROUD_COLUMNS: readonly RimColumn[] = [
+  'topProudOuterMm',
+  'topProudInnerMm',
+  'backProudOuterMm',
+  'backProudInnerMm',
+]
+
+export const rimKey = (rows: RimList, column: RimColumn): NumberKey => `${rows}[].${column}`
 
 export const isPlace = (row: RimRow | PlaceRow): row is PlaceRow => 'place' in row
 

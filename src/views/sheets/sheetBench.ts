@@ -1,10 +1,12 @@
 import { createContext, useContext } from 'react'
 import type { NumberKey } from '../../core/catalogue.ts'
 import type { Computed } from '../../core/compute.ts'
+import type { Fixtures } from '../../core/fixture.ts'
 import type { Origin } from '../../core/instrument/placeByX.ts'
-import type { Plan, PlanField } from '../../core/plan.ts'
+import type { Plan } from '../../core/plan.ts'
+import type { PlanField } from '../../core/planFields.ts'
 import type { ShopUnits } from '../../core/quantity.ts'
-import type { CommissionRecord } from '../../record/commission.ts'
+import type { CommissionRecord, ShopRecord } from '../../record/commission.ts'
 import type { Recipe } from '../../record/edit.ts'
 
 export type Tolerances = Readonly<Partial<Record<NumberKey, number | null | undefined>>>
@@ -19,10 +21,14 @@ export interface SheetBench {
   readonly units: ShopUnits
   readonly origin: Origin
   readonly tolerances: { readonly own: Tolerances; readonly shop: Tolerances }
+  /** Of the shop: what this instrument is held against. */
+  readonly fixtures: Fixtures
   readonly readOnly: boolean
   readonly newId: () => string
   /** Runs a named change; all that carry one gesture are undone together. */
   readonly edit: (recipe: Recipe<CommissionRecord>, gesture: string) => void
+  /** The same for the shop; null where it could not be read. */
+  readonly editShop: ((recipe: Recipe<ShopRecord>, gesture: string) => void) | null
   readonly chooseOrigin: (origin: Origin) => void
   readonly draftOf: (name: string) => string | null
   readonly keepDraft: (name: string, text: string) => void

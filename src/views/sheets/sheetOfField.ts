@@ -1,10 +1,11 @@
-import { PLAN_FIELDS, type PlanField } from '../../core/plan.ts'
+import { PLAN_FIELDS, type PlanField } from '../../core/planFields.ts'
 import type { Sheet } from '../../words/sheets.ts'
 
 /** The sheet on which a field can be changed. */
 export function sheetOfField(field: PlanField): Sheet {
   const [part] = field.split('.')
   switch (part) {
+    case 'handed':
     case 'outline':
       return 'outline'
     case 'rim':
@@ -15,6 +16,11 @@ export function sheetOfField(field: PlanField): Sheet {
       return 'domes'
     case 'blocks':
       return 'blocks'
+    case 'linings':
+    case 'binding':
+    case 'sideBraces':
+    case 'caul':
+      return 'linings'
     default:
       return 'rosette'
   }

@@ -1,20 +1,22 @@
 import { useMemo } from 'react'
 import type { Computed } from '../../core/compute.ts'
 import type { Layout, WayAlong } from '../../core/instrument/placeByX.ts'
+import type { HalfName } from '../../drawing/innerFace.ts'
 import { useSheetBench } from './sheetBench.ts'
+import { woodCurve } from './sideInHand.ts'
 
-/** How places are measured on this body, from the maker's origin. */
-export function useLayout(along: WayAlong, computed: Computed): Layout {
+/** How places are measured on one side of this body, from the maker's origin. */
+export function useLayout(along: WayAlong, computed: Computed, side: HalfName = 'bass'): Layout {
   const { origin } = useSheetBench()
   const { geometry, numbers } = computed
   return useMemo(
     () => ({
-      half: geometry.rimSite.half,
+      half: woodCurve(computed, side),
       lengthMm: geometry.lengthMm,
       saddleLineMm: numbers.scale.saddleLineMm,
       origin,
       along,
     }),
-    [geometry, numbers, origin, along],
+    [computed, geometry, numbers, side, origin, along],
   )
 }

@@ -74,4 +74,13 @@ export function ShopTolerance({ number }: { readonly number: NumberKey }) {
 }
 
 /** What a number without a starting tolerance gets when it is to have one: mm, rad, pieces. Common practice. */
-const FIRST = { bodyLength: 0.5, thickness: 0.1, domeRadius: 50, angle: radFromDeg(0.3), count: 1, area: null } as const
+const FIRST = {
+  bodyLength: 0.5,
+  thickness: 0.1,
+  domeRadius: 50,
+  angle: radFromDeg(0.3),
+  count: 1,
+  area: null,
+  force: null,
+  stress: null,
+} as const

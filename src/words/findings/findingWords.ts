@@ -1,4 +1,5 @@
 import type { FindingCode } from '../../core/findings.ts'
+import type { PlanField } from '../../core/planFields.ts'
 import type { Quantity } from '../../core/quantity.ts'
 
 /** A value in the shop's unit, as text. */
@@ -18,6 +19,8 @@ export interface Values {
   /** The same without its sign. */
   readonly size: (name: string, quantity: Quantity) => string | null
   readonly number: (name: string) => number | null
+  /** Whether this field is among those to mend it in. */
+  readonly leadsTo: (field: PlanField) => boolean
 }
 
 export type FindingWriter = (values: Values) => FindingText

@@ -1,151 +1,152 @@
-import type { KeysUnder, NumberWords } from './numberWords.ts'
+import { ENTERED, type KeysUnder, type NumberWords } from './numberWords.ts'
 
-type RowKey<Key> = Key extends `rim[].${infer Name}` ? Name : never
-
-/** The same columns stand for every station round the rim and for the named places. */
-const ROW_WORDS: Record<RowKey<KeysUnder<'rim'>>, NumberWords> = {
-  alongOuterMm: {
-    name: 'Round the outside',
-    what: 'Where the station stands on the bent side: along its outer face, from the tail.',
-    how: null,
-  },
-  alongBlankMm: {
-    name: 'Along the flat blank',
-    what: 'Where the same station stands on the flat blank: from its tail end, trim left out, at mid-thickness.',
-    how: null,
-  },
-  xMm: {
-    name: 'Along the centreline',
-    what: 'Where the station stands along the body, from the tail.',
-    how: null,
-  },
-  yMm: {
-    name: 'Half-width',
-    what: 'From the centreline to the outer face of the side.',
-    how: null,
-  },
-  topEdgeMm: {
-    name: 'Top edge',
-    what: 'Height of the side’s top edge over the rim plane.',
-    how: null,
-  },
-  backEdgeMm: {
-    name: 'Back edge',
-    what: 'Height of the side’s back edge over the rim plane: minus, since the back lies below.',
-    how: null,
-  },
-  depthMm: {
-    name: 'Rim depth, without plates',
-    what: 'Depth of the bare side, top edge to back edge, square to the rim plane.',
-    how: 'Rule on the outer face, square to the rim plane.',
-  },
-  topBevelRad: {
-    name: 'Bevel of the top edge',
-    what: 'Slope across the top edge; plus where the inner corner stands prouder than the outer.',
-    how: 'Bevel gauge, stock on the outer face, blade across the edge.',
-  },
-  backBevelRad: {
-    name: 'Bevel of the back edge',
-    what: 'Slope across the back edge; plus where the inner corner stands prouder than the outer.',
-    how: 'Bevel gauge, stock on the outer face, blade across the edge.',
-  },
-  cutWidthMm: {
-    name: 'Cut width',
-    what: 'From the straight edge of the blank to the line to saw, with the back allowance in it.',
-    how: 'Rule square from the straight edge of the blank.',
-  },
-}
-
-type Under<Rows extends 'rim' | 'places'> = { [Name in RowKey<KeysUnder<'rim'>> as `${Rows}[].${Name}`]: NumberWords }
-const under = <Rows extends 'rim' | 'places'>(rows: Rows): Under<Rows> =>
-  Object.fromEntries(Object.entries(ROW_WORDS).map(([name, words]) => [`${rows}[].${name}`, words])) as Under<Rows>
-
-export const SIDE_WORDS: Record<KeysUnder<'sides' | 'rim' | 'places'>, NumberWords> = {
+export const SIDE_WORDS: Record<KeysUnder<'sides' | 'blanks'>, NumberWords> = {
   'sides.thicknessMm': {
     name: 'Side thickness',
     what: 'Thickness of the side before bending.',
     how: 'Thickness caliper along both edges of the blank.',
+    ...ENTERED,
   },
   'sides.depthAtTailMm': {
     name: 'Rim depth at the tail',
     what: 'Depth of the bare side at the tail, without plates, top edge as dished.',
     how: 'Rule on the outer face at the tail centre.',
+    ...ENTERED,
   },
   'sides.depthAtNeckMm': {
     name: 'Rim depth at the neck, as dished',
     what: 'Depth of the bare side at the neck, without plates, before the upper bout is planed flat.',
     how: 'Rule on the outer face at the neck centre, before planing.',
+    ...ENTERED,
   },
   'sides.depthAtNeckPlanedMm': {
     name: 'Rim depth at the neck, planed',
     what: 'Depth of the bare side at the neck, without plates, once the upper bout is planed. Same as dished where nothing is planed.',
     how: 'Rule on the outer face at the neck centre, after planing.',
+    formula:
+      'N + z: N the rim depth at the neck as dished, z the top edge at the neck over the rim plane (minus where planed).',
+    from: 'Plain sum; derived.',
   },
   'sides.bodyDepthAtTailMm': {
     name: 'Body depth at the tail, with plates',
     what: 'Rim depth at the tail with top and back glued on: the depth a client speaks of.',
     how: 'Caliper over both plates at the tail centre.',
+    formula: 'T + t + b: T the rim depth at the tail, t and b the thicknesses of top and back.',
+    from: 'Plain sum; derived.',
   },
   'sides.bodyDepthAtNeckMm': {
     name: 'Body depth at the neck, with plates',
     what: 'Planed rim depth at the neck with top and back glued on.',
     how: 'Caliper over both plates at the neck centre.',
+    formula: 'N + t + b: N the planed rim depth at the neck, t and b the thicknesses of top and back.',
+    from: 'Plain sum; derived.',
   },
   'sides.deepestSideMm': {
     name: 'Deepest side, without plates',
     what: 'Greatest rim depth among the stations.',
     how: null,
+    formula: 'The greatest top edge − back edge, looked for at every station.',
+    from: 'Greatest of the stations; derived.',
   },
   'sides.deepestSideAtMm': {
     name: 'Deepest side lies at',
     what: 'How far round the outer face from the tail the deepest station stands.',
     how: null,
+    formula: 'Way round the outside to the station whose top edge − back edge is greatest.',
+    from: 'Greatest of the stations; derived.',
   },
   'sides.deepestInsideMm': {
     name: 'Deepest inside, without plates',
     what: 'Greatest height between the two domes on the centreline, inside of top to inside of back.',
     how: null,
+    formula: 'The greatest z − b along the centreline: z the top plate, b the back, both over the rim plane.',
+    from: 'Looked for at 120 places, then narrowed by golden section; derived.',
   },
   'sides.deepestInsideAtMm': {
     name: 'Deepest inside lies at',
     what: 'Where along the centreline, from the tail, the domes stand furthest apart.',
     how: null,
+    formula: 'x where z − b is greatest: z the top plate, b the back, both over the rim plane.',
+    from: 'Looked for at 120 places, then narrowed by golden section; derived.',
   },
   'sides.flatLengthMm': {
     name: 'Side laid flat',
     what: 'Length of one side laid flat, tail centre to neck centre, at mid-thickness and without trim.',
     how: null,
+    formula:
+      's − t/2 × turn: s half way round the outside, t side thickness, turn of the half outline in radians, π for a plain one.',
+    from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',
   },
   'sides.blankLengthMm': {
     name: 'Blank length',
     what: 'Side laid flat with trim at both ends: the least length to buy or saw.',
     how: 'Rule along the straight edge of the blank.',
+    formula: 'f + 2 × e: f the side laid flat, e the trim at each end.',
+    from: 'Plain sum; derived.',
   },
   'sides.blankWidthMm': {
     name: 'Blank width',
     what: 'Widest cut width among the stations, allowances in it: the least width to buy or saw.',
     how: 'Rule square across the blank.',
+    formula: 'The greatest cut width, looked for at every station from tail to neck.',
+    from: 'Greatest of the stations; derived.',
   },
   'sides.referenceMm': {
     name: 'Straight edge over the rim plane',
     what: 'How high the straight edge of the blank stands over the rim plane: the highest top edge and the top allowance.',
     how: null,
+    formula: 'z + a: z the highest top edge among the stations, a the top allowance.',
+    from: 'Plain sum; derived.',
   },
   'sides.waistMarkOnBlankMm': {
     name: 'Waist mark on the blank',
     what: 'Where the waist falls on the flat blank, from its tail end, trim left out.',
     how: 'Rule along the straight edge from the tail line.',
+    formula: 's − t/2 × turn: s round the outside to the waist, t side thickness, turn from tail to waist in radians.',
+    from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',
   },
   'sides.waistMarkOnRimMm': {
     name: 'Waist mark on the rim',
     what: 'Where the waist falls on the bent side, along its outer face from the tail.',
     how: 'Tape round the outside from the tail centre.',
+    formula: 'Length of the outer face from the tail to the place where the waist was found.',
+    from: 'Arc length; derived.',
   },
   'sides.stationStepMm': {
     name: 'Step between stations',
     what: 'Distance from station to station along the outer face; the last step may be shorter.',
     how: null,
+    formula:
+      'As entered. Left open, or where that makes under 40 stations or over 400: the widest round step that makes at least 40.',
+    from: 'Entered; the list of round steps is common practice.',
   },
-  ...under('rim'),
-  ...under('places'),
+  'blanks[].outerLengthMm': {
+    name: 'Blank, round the outside',
+    what: 'What one blank covers on the bent rim, along its outer face. The bass side comes first, then the treble side, in two pieces with a pointed horn.',
+    how: 'Tape round the outside, one end of the piece to the other.',
+    formula: 'Length of the outer face, from where this piece of side begins to where it ends.',
+    from: 'Arc length; derived.',
+  },
+  'blanks[].flatLengthMm': {
+    name: 'Blank, side laid flat',
+    what: 'Length of this piece of side laid flat, at mid-thickness and without trim; beside a cutaway with what the bass side runs on.',
+    how: null,
+    formula:
+      's − t/2 × turn + r: s round the outside of the piece, t side thickness, turn of the piece in radians, r what the bass side runs on.',
+    from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',
+  },
+  'blanks[].blankLengthMm': {
+    name: 'Blank, length',
+    what: 'This piece of side laid flat with trim at both ends: the least length to buy or saw.',
+    how: 'Rule along the straight edge of the blank.',
+    formula: 'f + 2 × e: f the piece laid flat, e the trim at each end.',
+    from: 'Plain sum; derived.',
+  },
+  'blanks[].blankWidthMm': {
+    name: 'Blank, width',
+    what: 'Widest cut width among the stations of this piece, allowances in it: the least width to buy or saw.',
+    how: 'Rule square across the blank.',
+    formula: 'The greatest cut width, looked for at every station of the piece.',
+    from: 'Greatest of the stations; derived.',
+  },
 }

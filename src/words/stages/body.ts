@@ -97,7 +97,7 @@ export const BODY_STAGE_WORDS: Readonly<Record<BodyStage, StageWords>> = {
       'Back edge first, then top. Turn the dish, not the rim; chalk shows where it still touches.',
       'Measure depths square to the rim plane, without plates.',
       'Stations run round the outside of the bent side, from the tail; read bass and treble.',
-      'Stop a shaving proud: the rim goes over the dish again once the linings are on.',
+      'Stop at these depths: what the second round takes off, with the linings on, still stands in them.',
     ],
   },
   glueLinings: {

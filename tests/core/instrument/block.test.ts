@@ -8,7 +8,7 @@ import { STEEL_STRING } from '../../generators/demoModels.ts'
 import { expectWithin } from '../within.ts'
 
 const start = { point: { x: 0, y: 0 }, headingRad: Math.PI / 2 }
-const level = { top: plane(0, 0), back: plane(-100, 0) }
+const level = { cut: null, top: plane(0, 0), back: plane(-100, 0) }
 
 describe('the face of a block', () => {
   test('on a tail arc whose inner face has radius 1000 it rises 0.800 over 80', () => {
@@ -68,7 +68,7 @@ test('heights at both faces and slopes of the ends follow the planes they are cu
   const half = makeCurve(start, [arc(1002, Math.PI)])
   const block = measureBlock(
     { widthMm: 80, thicknessMm: 30 },
-    { half, end: 'tail', sideThicknessMm: 2, top: plane(0, 0.01), back: plane(-90, -0.1) },
+    { half, end: 'tail', cut: null, sideThicknessMm: 2, top: plane(0, 0.01), back: plane(-90, -0.1) },
   )
   expectWithin(block.heightAtFaceMm, 90 + 0.11 * 2, 1e-9)
   expectWithin(block.heightInsideMm, 90 + 0.11 * 32, 1e-9)

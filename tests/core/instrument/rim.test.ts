@@ -23,7 +23,7 @@ const plans: { name: string; plan: Plan }[] = [
 
 describe.each(plans)('the side of a body, $name, met by upright rays', ({ plan }) => {
   const { numbers, geometry } = compute(plan)
-  const { half } = geometry.outline
+  const { bass: half } = geometry.outline
   const march = marchSolids(plan, numbers.body.lengthMm, halfWidthAtMm(half, plan.top.flatFromMm))
 
   test('depth, top edge and back edge', () => {

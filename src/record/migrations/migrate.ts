@@ -1,7 +1,8 @@
-import { SCHEMA_VERSION } from './commission.ts'
-import { isPlainObject } from './path.ts'
-import { type DoorProblem, wrongField } from './problem.ts'
-import { accept, type Result, refuse } from './result.ts'
+import { SCHEMA_VERSION } from '../commission.ts'
+import { isPlainObject } from '../path.ts'
+import { type DoorProblem, wrongField } from '../problem.ts'
+import { accept, type Result, refuse } from '../result.ts'
+import { everyBody } from './everyBody.ts'
 
 type Json = Record<string, unknown>
 
@@ -20,7 +21,7 @@ export interface Migration {
 }
 
 /** Every step there has been, in order, without gaps, the last one reaching SCHEMA_VERSION. Version 1 is the first. */
-export const MIGRATIONS: readonly Migration[] = []
+export const MIGRATIONS: readonly Migration[] = [everyBody]
 
 /** A document with its log and its facts, as stored or as read from a file: nothing is known about it yet. */
 export interface RawBundle {

@@ -1,0 +1,54 @@
+import type { NumberKey } from '../numbers.ts'
+import { type About, about, onePlace, CHANNEL_DEPTH, HOLE_RADIUS } from './about.ts'
+import { LENGTH, RING, HIDDEN, GAP } from './hangsOn.ts'
+
+export const ROSETTE_ABOUT = {
+  'scale.jointToSaddleMm': about('bodyLength', ['scale.lengthMm', 'scale.jointFret'], {
+    source: 'published',
+    tolerance: 0.3,
+    measured: onePlace('rule'),
+  }),
+  'scale.saddleLineMm': about('bodyLength', [...LENGTH, 'scale.lengthMm', 'scale.jointFret'], { source: 'published' }),
+  'scale.boardEndMm': about('bodyLength', [...LENGTH, 'board.overBodyMm'], { measured: onePlace('rule') }),
+  'soundhole.centreMm': about('bodyLength', ['soundhole.centreMm'], {
+    tolerance: 0.5,
+    measured: onePlace('rule', 'soundhole.centreMm'),
+  }),
+  'soundhole.radiusMm': about('bodyLength', ['soundhole.radiusMm'], {
+    tolerance: HOLE_RADIUS,
+    measured: onePlace('dividers', 'soundhole.radiusMm'),
+  }),
+  'soundhole.cutterCircleMm': about('bodyLength', ['soundhole.radiusMm', 'soundhole.cutterMm'], {
+    tolerance: HOLE_RADIUS,
+    measured: onePlace('caliper'),
+  }),
+  'soundhole.discMm': about('bodyLength', ['soundhole.radiusMm', 'soundhole.cutterMm']),
+  'soundhole.toFirstRingMm': about('thickness', ['soundhole.radiusMm', ...RING]),
+  'soundhole.centreToBoardEndMm': about('bodyLength', [...LENGTH, 'board.overBodyMm', 'soundhole.centreMm'], {
+    measured: onePlace('rule'),
+  }),
+  'rosette.channelDepthMm': about('thickness', ['rosette.inlayMm', 'rosette.standsProudMm'], {
+    tolerance: CHANNEL_DEPTH,
+    measured: onePlace('depthGauge'),
+  }),
+  'rosette.rings[].innerRadiusMm': about('bodyLength', RING, { tolerance: 0.1, measured: onePlace('dividers') }),
+  'rosette.rings[].outerRadiusMm': about('bodyLength', RING, { tolerance: 0.1, measured: onePlace('dividers') }),
+  'rosette.rings[].widthMm': about('thickness', RING, { tolerance: 0.05, measured: onePlace('caliper') }),
+  'rosette.rings[].hiddenRad': about('angle', HIDDEN),
+  'rosette.rings[].hiddenMm': about('bodyLength', HIDDEN),
+  'rosette.rings[].gapRad': about('angle', GAP),
+  'rosette.rings[].gapMm': about('bodyLength', GAP, { measured: onePlace('rule') }),
+  'rosette.rings[].stripLengthMm': about('bodyLength', GAP, { measured: onePlace('tape') }),
+  'rosette.rings[].visibleRad': about('angle', HIDDEN),
+  'rosette.rings[].innerCutterCircleMm': about('bodyLength', [...RING, 'rosette.cutterMm'], {
+    tolerance: 0.1,
+    measured: onePlace('caliper'),
+  }),
+  'rosette.rings[].outerCutterCircleMm': about('bodyLength', [...RING, 'rosette.cutterMm'], {
+    tolerance: 0.1,
+    measured: onePlace('caliper'),
+  }),
+  'rosette.rings[].passes': about('count', [...RING, 'rosette.cutterMm', 'rosette.passOverlapMm']),
+  'rosette.rings[].tileRad': about('angle', GAP),
+  'rosette.rings[].tileLengthMm': about('bodyLength', GAP),
+} as const satisfies Partial<Record<NumberKey, About>>

@@ -1,0 +1,16 @@
+import { DECIMAL_DIALECTS } from './dialect.ts'
+import type { DecimalProblem } from './entryProblem.ts'
+import type { DecimalUnit } from './formatDecimal.ts'
+import { parseEntry } from './parseEntry.ts'
+
+export type ParsedDecimal =
+  | { readonly ok: true; readonly amount: number }
+  | { readonly ok: false; readonly problem: DecimalProblem }
+
+/**
+ * The decimal number a maker typed, in percent, newtons or gigapascals: 12.5, 12,5, 15 %, 400 N, 0.4 kN, 12 GPa, 12000 MPa, and small
+ * sums of these. Whether it suits the field is for the record to say.
+ */
+export function parseDecimal(text: string, unit: DecimalUnit): ParsedDecimal {
+  return parseEntry(text, DECIMAL_DIALECTS[unit])
+}

@@ -1,0 +1,20 @@
+import type { NumberKey, Numbers } from '../core/numbers.ts'
+import type { RimPlan } from '../core/plan.ts'
+import { STAGES } from '../record/patterns/stagePatterns.ts'
+import type { StageKey } from '../record/patterns/stages.ts'
+
+/** Said by the list of the blanks, row by row. */
+const SAID_BY_BLANKS: ReadonlySet<NumberKey> = new Set(['sides.blankLengthMm', 'sides.blankWidthMm'])
+/** Says something of its own only beside a cutaway; else it is half the block's width. */
+const BESIDE_CUTAWAY: NumberKey = 'blocks.neck.trebleReachMm'
+
+/** Whether a stage goes without its stations: the profile is not sawn on the flat blank but brought to on the bent rim. */
+export const sawsNoProfile = (stage: StageKey, method: RimPlan['method']): boolean =>
+  stage === 'profileBlanks' && method === 'onTheRim'
+
+/** The numbers of a stage that are printed for this instrument, in the pattern's order: stations for the rim method chosen, nothing twice. */
+export function stageNumbers(stage: StageKey, method: RimPlan['method'], numbers: Numbers): readonly NumberKey[] {
+  if (sawsNoProfile(stage, method)) return []
+  const hasCutaway = numbers.blocks.neck.flank.length > 0
+  return STAGES[stage].numbers.filter((key) => !SAID_BY_BLANKS.has(key) && (hasCutaway || key !== BESIDE_CUTAWAY))
+}

@@ -1,0 +1,96 @@
+import { aboutNumber } from '../core/catalogue.ts'
+import type { NumberKey } from '../core/numbers.ts'
+import { getsBox, STAGES } from '../record/patterns/stagePatterns.ts'
+import { contourPiece } from './blocks/contourTable.ts'
+import { numbersPiece } from './blocks/numbersTable.ts'
+import { ringsPieces } from './blocks/ringsTable.ts'
+import { type NamedRows, rowsPieces } from './blocks/rowsTable.ts'
+import { type StationRun, stationsPiece } from './blocks/stationTable.ts'
+import type { Piece } from './flow.ts'
+import type { Column } from './pen.ts'
+import { groupNumbers, type NumberGroup } from './stageGroups.ts'
+import { stageNumbers } from './stageNumbers.ts'
+import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
+
+/** The tables of a stage in the order the hand reaches its numbers. A list without rows has none. */
+export function stageTables(order: StageSheetOrder, stage: StageOnSheet, column: Column): readonly Piece[] {
+  const keys = stageNumbers(stage.key, order.doc.plan.rim.method, order.computed.numbers)
+  return groupNumbers(keys).flatMap((group) => tablesOf(order, group, stage, column))
+}
+
+function tablesOf(order: StageSheetOrder, group: NumberGroup, stage: StageOnSheet, column: Column): readonly Piece[] {
+  const { list, keys } = group
+  if (list === 'rosette.rings') return ringsPieces(order, keys, stage, column)
+  if (list === 'rim' || list === 'trebleRim')
+    return stationRuns(order, list).flatMap((run) => stationsPiece(order, keys, run, stage, column) ?? [])
+  const named = namedRows(order, group, stage)
+  if (named !== null) return rowsPieces(order, named, stage, column)
+  const lookUp = list.endsWith('.contour') || list.endsWith('.flank')
+  const piece = (lookUp ? contourPiece : numbersPiece)(order, keys, stage, column)
+  return piece === null ? [] : [piece]
+}
+
+/** The stations of a list as they are printed: one run for both sides, or one for each piece of side wood. */
+function stationRuns(order: StageSheetOrder, list: 'rim' | 'trebleRim'): readonly StationRun[] {
+  const { rim, trebleRim } = order.computed.numbers
+  const { sides, pieceOfSide } = order.words.paper
+  if (list === 'rim') {
+    const rows = rim.map((_, row) => row)
+    const isMirrored = trebleRim.length === 0
+    return [{ title: isMirrored ? null : sides.bass, rows, boxes: isMirrored ? 2 : 1, isLaterPiece: false }]
+  }
+  const blanks = [...new Set(trebleRim.map(({ blank }) => blank))]
+  return blanks.map((blank) => ({
+    title: blanks.length === 1 ? sides.treble : pieceOfSide(sides.treble, blank),
+    rows: trebleRim.flatMap((row, i) => (row.blank === blank ? [i] : [])),
+    boxes: 1,
+    isLaterPiece: blank !== blanks[0],
+  }))
+}
+
+/** A list whose rows have names; null where it is another kind of list. */
+function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: StageOnSheet): NamedRows | null {
+  const { numbers } = order.computed
+  const { paper } = order.words
+  const { sides, columns } = paper
+  const pattern = STAGES[stage.key]
+  const boxesUpTo =
+    (most: 1 | 2) =>
+    (key: NumberKey): 0 | 1 | 2 =>
+      getsBox(pattern, key) ? most : 0
+  /** A length round the rim is read on both halves, an angle on one; where the halves differ, each has its own table. */
+  const places = (title: string | null, rows: typeof numbers.places): NamedRows => ({
+    title,
+    head: columns.place,
+    names: rows.map(({ place }) => paper.places[place]),
+    keys,
+    boxesOf: (key) => boxesUpTo(title !== null || aboutNumber(key).quantity === 'angle' ? 1 : 2)(key),
+  })
+  const braces = (title: string | null, count: number): NamedRows => ({
+    title,
+    head: columns.brace,
+    names: Array.from({ length: count }, (_, i) => String(i + 1)),
+    keys,
+    boxesOf: boxesUpTo(title === null ? 2 : 1),
+  })
+  const bassTitle = numbers.trebleRim.length === 0 ? null : sides.bass
+  switch (list) {
+    case 'places':
+      return places(bassTitle, numbers.places)
+    case 'treblePlaces':
+      return places(sides.treble, numbers.treblePlaces)
+    case 'sideBraces':
+      return braces(bassTitle, numbers.sideBraces.length)
+    case 'trebleBraces':
+      return braces(sides.treble, numbers.trebleBraces.length)
+    case 'blanks': {
+      const treble = numbers.blanks.length - 1
+      const names = numbers.blanks.map((_, i) =>
+        i === 0 ? sides.bass : treble === 1 ? sides.treble : paper.pieceOfSide(sides.treble, i),
+      )
+      return { title: null, head: columns.blank, names, keys, boxesOf: boxesUpTo(1) }
+    }
+    default:
+      return null
+  }
+}

@@ -1,0 +1,51 @@
+import { type Figure, figureText } from '../format/figure.ts'
+import { formatDecimal } from '../format/formatDecimal.ts'
+import { parseDecimal } from '../format/parseDecimal.ts'
+import type { FieldRange } from '../record/fields.ts'
+import { fieldProblem, outsideRange } from '../words/fieldProblem.ts'
+import type { FieldBinding } from './fieldBinding.ts'
+import { TypedField } from './TypedField.tsx'
+import { type Reading, useTypedText } from './useTypedText.ts'
+
+export type DecimalRange = Extract<FieldRange, { type: 'plain' }>
+
+interface Props {
+  readonly label: string
+  /** In the unit of the range. */
+  readonly binding: FieldBinding<number>
+  readonly range: DecimalRange
+}
+
+/** A decimal number in the one unit its field has: percent, newtons, gigapascals. */
+export function DecimalField({ label, binding, range }: Props) {
+  const figure = (amount: number): Figure => formatDecimal(amount, range.unit)
+  const allowed = `${figureText(figure(range.min))} – ${figureText(figure(range.max))}`
+  const read = (text: string): Reading<number> => {
+    const parsed = parseDecimal(text, range.unit)
+    if (!parsed.ok) {
+      const spellings = parsed.problem.code === 'ambiguous' ? parsed.problem.readings : null
+      const example = figureText(figure((range.min + range.max) / 2))
+      return { ok: false, sentence: fieldProblem(label, parsed.problem, allowed, example), spellings }
+    }
+    const side = parsed.amount < range.min ? 'below' : parsed.amount > range.max ? 'above' : null
+    if (side === null) return { ok: true, value: parsed.amount }
+    return {
+      ok: false,
+      sentence: outsideRange(label, figureText(figure(parsed.amount)), side, allowed),
+      spellings: null,
+    }
+  }
+  const typed = useTypedText<number>(binding, read, (amount) => figureText({ ...figure(amount), unit: '' }))
+  return (
+    <TypedField
+      label={label}
+      name={binding.name}
+      typed={typed}
+      unit={figure(binding.value).unit}
+      understood={typed.reading?.ok ? figure(typed.reading.value) : null}
+      range={allowed}
+      width={7}
+      inputMode="decimal"
+    />
+  )
+}

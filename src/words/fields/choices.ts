@@ -1,0 +1,22 @@
+import type { PlanField } from '../../core/planFields.ts'
+import { BACK_FORM_WORDS, TOP_FORM_WORDS } from '../fields.ts'
+import { LINING_KIND_WORDS, SIDE_BRACE_END_WORDS, SIDE_BRACE_FORM_WORDS } from './inside.ts'
+import { CUTAWAY_FORM_WORDS, HAND_WORDS, OUTLINE_KIND_WORDS } from './outline.ts'
+import { RIM_METHOD_WORDS } from './rim.ts'
+
+const CHOICE_WORDS: Readonly<Partial<Record<PlanField, Readonly<Record<string, string>>>>> = {
+  handed: HAND_WORDS,
+  'outline.kind': OUTLINE_KIND_WORDS,
+  'outline.cutaway.form': CUTAWAY_FORM_WORDS,
+  'rim.method': RIM_METHOD_WORDS,
+  'back.form': BACK_FORM_WORDS,
+  'top.form': TOP_FORM_WORDS,
+  'linings.top.kind': LINING_KIND_WORDS,
+  'linings.back.kind': LINING_KIND_WORDS,
+  'sideBraces.form': SIDE_BRACE_FORM_WORDS,
+  'sideBraces.ends': SIDE_BRACE_END_WORDS,
+}
+
+/** What a choice of the plan is called; null where the field is none, or the choice is not known. */
+export const choiceWord = (field: string, choice: string): string | null =>
+  CHOICE_WORDS[field as PlanField]?.[choice] ?? null

@@ -1,0 +1,115 @@
+import { describe, expect, test } from 'vitest'
+import type { Plan } from '../../src/core/plan.ts'
+import type { Block, Page } from '../../src/papers/page.ts'
+import { stageNumbers } from '../../src/papers/stageNumbers.ts'
+import { layStageSheet } from '../../src/papers/stageSheet.ts'
+import type { StageKey } from '../../src/record/patterns/stages.ts'
+import { NUMBER_WORDS } from '../../src/words/numbers.ts'
+import { sampleOrder } from './sampleOrder.ts'
+import { CUTAWAY, STEEL } from './samplePlans.ts'
+
+const withMethod = (plan: Plan, method: Plan['rim']['method']): Plan => ({ ...plan, rim: { ...plan.rim, method } })
+
+/** The blocks of one stage, printed alone. */
+function blocksOf(plan: Plan, key: StageKey): readonly Block[] {
+  const order = sampleOrder(plan, 'steelString')
+  const pages: readonly Page[] = layStageSheet({ ...order, stages: order.stages.filter((stage) => stage.key === key) })
+  return pages.flatMap(({ blocks }) => blocks.filter(({ stage, kind }) => stage?.key === key || kind === 'note'))
+}
+const textsOf = (blocks: readonly Block[]): string[] =>
+  blocks.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : [])))
+const tablesOf = (blocks: readonly Block[]): readonly Block[] =>
+  blocks.filter(({ kind }) => ['numbers', 'rows', 'stations', 'contour'].includes(kind))
+const boxesOf = (blocks: readonly Block[]): number =>
+  blocks.flatMap(({ marks }) => marks.filter((mark) => mark.kind === 'box')).length
+
+describe('the rim method', () => {
+  test('sawn before bending: cut widths with the blanks, depths on the rim', () => {
+    const plan = withMethod(STEEL, 'beforeBending')
+    expect(textsOf(blocksOf(plan, 'profileBlanks')).join(' ')).toContain(NUMBER_WORDS['rim[].cutWidthMm'].name)
+    expect(textsOf(blocksOf(plan, 'radiusRim')).join(' ')).toContain(NUMBER_WORDS['rim[].firstDepthMm'].name)
+  })
+
+  test('brought to on the rim: no stations with the blanks and a line that says why, depths as before', () => {
+    const plan = withMethod(STEEL, 'onTheRim')
+    const blanks = blocksOf(plan, 'profileBlanks')
+    expect(tablesOf(blanks)).toEqual([])
+    expect(textsOf(blanks).join(' ')).toContain('brought to on the bent rim')
+    const rim = blocksOf(plan, 'radiusRim')
+    expect(rim.filter(({ kind }) => kind === 'stations').length).toBeGreaterThan(0)
+    expect(textsOf(rim).join(' ')).toContain(NUMBER_WORDS['rim[].firstDepthMm'].name)
+  })
+
+  test('sawn before bending: nothing says it is not', () => {
+    expect(textsOf(blocksOf(withMethod(STEEL, 'beforeBending'), 'profileBlanks')).join(' ')).not.toContain('bent rim')
+  })
+})
+
+describe('a treble side of its own', () => {
+  test.each(['profileBlanks', 'radiusRim', 'trueRim'] as const)('%s: a table of stations for each piece', (key) => {
+    const cut = textsOf(blocksOf(CUTAWAY, key))
+    for (const title of ['Bass side', 'Treble side, piece 1', 'Treble side, piece 2']) expect(cut).toContain(title)
+    const mirrored = textsOf(blocksOf(STEEL, key))
+    expect(mirrored.filter((text) => /^(Bass|Treble) side/u.test(text))).toEqual([])
+  })
+
+  test('the second piece is measured on its own blank, but round the rim from the tail', () => {
+    const onBlank = textsOf(blocksOf(CUTAWAY, 'profileBlanks')).join(' ')
+    expect(onBlank.match(/own tail end/gu)).toHaveLength(1)
+    expect(textsOf(blocksOf(CUTAWAY, 'radiusRim')).join(' ')).not.toContain('own tail end')
+    // The tables say so because the numbers do: the blank starts afresh, the rim runs on.
+    const first = sampleOrder(CUTAWAY, 'steelString').computed.numbers.trebleRim.find(({ blank }) => blank === 2)
+    expect(first?.alongBlankMm).toBe(0)
+    expect(first?.alongOuterMm).toBeGreaterThan(500)
+  })
+
+  test('three blanks, a length and a width to measure on each; a mirrored body has two', () => {
+    const rows = (plan: Plan) => blocksOf(plan, 'markBlanks').filter(({ kind }) => kind === 'rows')
+    expect(boxesOf(rows(CUTAWAY))).toBe(3 * 2)
+    expect(boxesOf(rows(STEEL))).toBe(2 * 2)
+    for (const name of ['Bass side', 'Treble side, piece 1', 'Treble side, piece 2'])
+      expect(textsOf(rows(CUTAWAY)).join(' ')).toContain(name)
+    expect(textsOf(rows(STEEL)).filter((text) => text.startsWith('Treble'))).toEqual(['Treble side'])
+  })
+
+  test('blanks are not printed twice', () => {
+    const { numbers } = sampleOrder(CUTAWAY, 'steelString').computed
+    expect(stageNumbers('markBlanks', 'beforeBending', numbers)).not.toContain('sides.blankLengthMm')
+  })
+
+  test('the horn and the flank of the neck block only where there is a cutaway', () => {
+    const horn = NUMBER_WORDS['cutaway.hornOnRimMm'].name
+    const reach = NUMBER_WORDS['blocks.neck.trebleReachMm'].name
+    expect(textsOf(blocksOf(CUTAWAY, 'bendSides'))).toContain(horn)
+    expect(textsOf(blocksOf(STEEL, 'bendSides'))).not.toContain(horn)
+    expect(textsOf(blocksOf(CUTAWAY, 'makeBlocks')).join(' ')).toContain(reach)
+    expect(textsOf(blocksOf(STEEL, 'makeBlocks')).join(' ')).not.toContain(reach)
+    const contours = (plan: Plan) => blocksOf(plan, 'makeBlocks').filter(({ kind }) => kind === 'contour').length
+    expect([contours(STEEL), contours(CUTAWAY)]).toEqual([2, 3])
+  })
+})
+
+test('side braces: a row for each, a box for each side; none asked for, no table', () => {
+  const atMm = [120, 260, 400, 520]
+  const braced = (form: Plan['sideBraces']['form']): Plan => ({
+    ...STEEL,
+    sideBraces: { ...STEEL.sideBraces, form, atMm },
+  })
+  const rows = (plan: Plan) => blocksOf(plan, 'braceSides').filter(({ kind }) => kind === 'rows')
+  expect(boxesOf(rows(braced('wood')))).toBe(atMm.length * 2)
+  expect(rows(braced('none'))).toEqual([])
+  expect(textsOf(blocksOf(braced('none'), 'braceSides'))).not.toContain('Brace')
+})
+
+test('no table without a row: each shows a figure', () => {
+  for (const plan of [STEEL, CUTAWAY, withMethod(CUTAWAY, 'onTheRim')])
+    for (const page of layStageSheet(sampleOrder(plan, 'steelString')))
+      for (const block of tablesOf(page.blocks)) expect(block.marks.some(({ kind }) => kind === 'figure')).toBe(true)
+})
+
+test('stations carry their number, 0 at the tail', () => {
+  const order = sampleOrder(STEEL, 'steelString')
+  const stations = blocksOf(STEEL, 'radiusRim').filter(({ kind }) => kind === 'stations')
+  const numbered = textsOf(stations).filter((text) => /^\d+$/u.test(text))
+  expect(numbered).toEqual(order.computed.numbers.rim.map((_, row) => String(row)))
+})

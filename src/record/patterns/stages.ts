@@ -50,7 +50,7 @@ export const STAGE_KEYS = [
 ] as const
 export type StageKey = (typeof STAGE_KEYS)[number]
 
-export { STAGE_DRAWINGS, type StageDrawing, type StagePattern } from './stages/stagePattern.ts'
+export { STAGE_DRAWINGS, type StageDrawing } from './stages/stagePattern.ts'
 
 type Family = 'steelString' | 'nylonString' | 'small'
 

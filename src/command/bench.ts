@@ -62,6 +62,7 @@ export function measureSums(): BenchFigure[] {
     ...nylon,
     outline: {
       ...nylon.outline,
+      kind: 'keyWidths',
       keyWidths: {
         ...nylon.outline.keyWidths,
         waistMm: 230 + 0.01 * (round % 500),
@@ -69,6 +70,17 @@ export function measureSums(): BenchFigure[] {
       },
     },
   })
+  const otherReadings = (round: number): Plan => ({
+    ...nylon,
+    outline: {
+      ...nylon.outline,
+      halfWidths: {
+        ...nylon.outline.halfWidths,
+        rows: nylon.outline.halfWidths.rows.map(([x, y], i) => [x, i === 5 ? y + 0.001 * (round % 200) : y] as const),
+      },
+    },
+  })
+  const cut: Plan = { ...steel, outline: { ...steel.outline, cutaway: { ...steel.outline.cutaway, form: 'pointed' } } }
   const computed = Array.from({ length: 16 }, (_, i) => compute(deeper(steel, i)))
   const one = (round: number): Computed => computed[round % computed.length]!
   const sums: [string, number, number | null][] = [
@@ -76,6 +88,8 @@ export function measureSums(): BenchFigure[] {
     ['numbers, compass arcs, three values open', timeMs(openChain, compute), 2],
     ['numbers, small body', timeMs((round) => deeper(small, round), compute), 2],
     ['numbers, key widths changed', timeMs(otherWidths, compute), 5],
+    ['numbers, half-widths changed', timeMs(otherReadings, compute), 50],
+    ['numbers, pointed cutaway', timeMs((round) => deeper(cut, round), compute), null],
     ['drawing: plan', timeMs(one, planDrawing), null],
     ['drawing: side', timeMs(one, (c) => sideDrawing(c)), null],
     ['drawing: blank', timeMs(one, (c) => blankDrawing(c, 'treble')), null],

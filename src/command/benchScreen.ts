@@ -13,6 +13,8 @@ interface Place {
   readonly sheet: string
   readonly field: (page: Page) => Locator
   readonly keys: readonly string[]
+  /** Where a longer wait was promised than for the others. */
+  readonly mostMsToSettle?: number
 }
 
 const PLACES: readonly Place[] = [
@@ -24,11 +26,12 @@ const PLACES: readonly Place[] = [
     keys: ['1', 'Backspace'],
   },
   {
-    what: 'a character in a key width',
+    what: 'a character in a half-width',
     number: '26-10',
     sheet: 'Outline',
-    field: (page) => page.getByRole('textbox', { name: /waist/i }).first(),
-    keys: ['1', 'Backspace'],
+    field: (page) => page.getByRole('textbox', { name: /half-width.* 6$/i }).first(),
+    keys: ['5', 'Backspace'],
+    mostMsToSettle: 400,
   },
   {
     what: 'a step of the heights',
@@ -63,7 +66,7 @@ export async function measureScreen(browser: Browser, address: string): Promise<
       )
     }
     row('to the paint', paintsMs, MOST_MS_TO_PAINT)
-    row('until all stands', settlesMs, MOST_MS_TO_SETTLE)
+    row('until all stands', settlesMs, place.mostMsToSettle ?? MOST_MS_TO_SETTLE)
   }
   return figures
 }

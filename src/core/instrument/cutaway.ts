@@ -88,6 +88,7 @@ export const SHARP_RAD = (5 * Math.PI) / 180
 
 /** A curve from its start to arc length s, held within its length; a corner right at its end is left away. */
 export function upToMm(curve: Curve, sMm: number): Curve {
+  if (sMm >= curve.lengthMm) return curve
   const pieces: Piece[] = []
   const turnsRad: number[] = []
   curve.pieces.forEach((piece, i) => {

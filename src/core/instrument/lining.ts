@@ -89,7 +89,9 @@ export function liningLengths(site: {
         coveredByBlock(half, 'neck', site.neck, site.sideThicknessMm).innerMm,
       0,
     )
-  const [bassMm, trebleMm] = [run(site.bass), run(site.treble)]
+  const bassMm = run(site.bass)
+  const isMirrored = site.treble.curve === site.bass.curve && site.treble.woodEndMm === site.bass.woodEndMm
+  const trebleMm = isMirrored ? bassMm : run(site.treble)
   const edgeMm = bassMm + trebleMm
   return { bassMm, trebleMm, edgeMm, edgeWithWasteMm: edgeMm * (1 + Math.max(site.wastePercent, 0) / 100) }
 }

@@ -1,5 +1,5 @@
-import { type Curve, crossingsOfXMm, curveAt, headingsAtMm, makeCurve } from '../geometry/curve.ts'
-import { arc, type Piece, type Place, pieceCurvaturePerMm, straight } from '../geometry/piece.ts'
+import { type Curve, crossingsOfXMm, curveAt, headingsAtMm, makeCurve, stretchOfCurve } from '../geometry/curve.ts'
+import { arc, type Piece, type Place, straight } from '../geometry/piece.ts'
 import type { Point } from '../geometry/point.ts'
 import type { CutawayPlan } from '../plan.ts'
 import { findBouts } from './body.ts'
@@ -87,18 +87,8 @@ export function sidePieces(curve: Curve, woodEndMm: number): { readonly fromMm: 
 export const SHARP_RAD = (5 * Math.PI) / 180
 
 /** A curve from its start to arc length s, held within its length; a corner right at its end is left away. */
-export function upToMm(curve: Curve, sMm: number): Curve {
-  if (sMm >= curve.lengthMm) return curve
-  const pieces: Piece[] = []
-  const turnsRad: number[] = []
-  curve.pieces.forEach((piece, i) => {
-    const lengthMm = Math.min(piece.lengthMm, sMm - curve.startsMm[i]!)
-    if (lengthMm <= 1e-9) return
-    pieces.push({ ...piece, lengthMm, endCurvaturePerMm: pieceCurvaturePerMm(piece, lengthMm) })
-    turnsRad.push(turnBeforeRad(curve, i))
-  })
-  return makeCurve(curve.places[0] ?? { point: { x: 0, y: 0 }, headingRad: Math.PI / 2 }, pieces, turnsRad)
-}
+export const upToMm = (curve: Curve, sMm: number): Curve =>
+  sMm >= curve.lengthMm ? curve : stretchOfCurve(curve, 0, sMm)
 
 const turnBeforeRad = (curve: Curve, i: number): number =>
   i === 0 ? 0 : curve.corners.reduce((sum, { sMm, turnRad }) => sum + (sMm === curve.startsMm[i] ? turnRad : 0), 0)

@@ -1,15 +1,4 @@
-import {
-  BACK_FORMS,
-  CUTAWAY_FORMS,
-  HANDS,
-  LINING_KINDS,
-  OUTLINE_KINDS,
-  type Plan,
-  RIM_METHODS,
-  SIDE_BRACE_ENDS,
-  SIDE_BRACE_FORMS,
-  TOP_FORMS,
-} from '../../core/plan.ts'
+import type { Plan } from '../../core/plan.ts'
 import type { PlanField } from '../../core/planFields.ts'
 import { FIELDS } from '../../record/fields.ts'
 import { AngleField } from '../../ui/AngleField.tsx'
@@ -17,10 +6,8 @@ import { ChoiceField } from '../../ui/ChoiceField.tsx'
 import { CountField } from '../../ui/CountField.tsx'
 import { DecimalField } from '../../ui/DecimalField.tsx'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
-import { BACK_FORM_WORDS, FIELD_WORDS, TOP_FORM_WORDS } from '../../words/fields.ts'
-import { LINING_KIND_WORDS, SIDE_BRACE_END_WORDS, SIDE_BRACE_FORM_WORDS } from '../../words/fields/inside.ts'
-import { CUTAWAY_FORM_WORDS, HAND_WORDS, OUTLINE_KIND_WORDS } from '../../words/fields/outline.ts'
-import { RIM_METHOD_WORDS } from '../../words/fields/rim.ts'
+import { FIELD_WORDS } from '../../words/fields.ts'
+import { choicesOf } from '../../words/fields/choices.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useDocumentField } from './useSheetField.ts'
 
@@ -35,22 +22,6 @@ export type SingleField = Exclude<
   | 'sideBraces.atMm'
   | 'rosette.rings'
 >
-
-const choices = <Value extends string>(values: readonly Value[], words: Record<Value, string>) =>
-  values.map((value) => ({ value, label: words[value] }))
-
-const CHOICES: Partial<Record<PlanField, readonly { readonly value: string; readonly label: string }[]>> = {
-  handed: choices(HANDS, HAND_WORDS),
-  'outline.kind': choices(OUTLINE_KINDS, OUTLINE_KIND_WORDS),
-  'outline.cutaway.form': choices(CUTAWAY_FORMS, CUTAWAY_FORM_WORDS),
-  'rim.method': choices(RIM_METHODS, RIM_METHOD_WORDS),
-  'back.form': choices(BACK_FORMS, BACK_FORM_WORDS),
-  'top.form': choices(TOP_FORMS, TOP_FORM_WORDS),
-  'linings.top.kind': choices(LINING_KINDS, LINING_KIND_WORDS),
-  'linings.back.kind': choices(LINING_KINDS, LINING_KIND_WORDS),
-  'sideBraces.form': choices(SIDE_BRACE_FORMS, SIDE_BRACE_FORM_WORDS),
-  'sideBraces.ends': choices(SIDE_BRACE_ENDS, SIDE_BRACE_END_WORDS),
-}
 
 interface Props {
   readonly field: SingleField
@@ -77,7 +48,7 @@ export function PlanFieldControl({ field, solvedMm = null }: Props) {
     case 'plain':
       return <DecimalField label={label} binding={as<number>(binding)} range={range} />
     case 'choice':
-      return <ChoiceField label={label} binding={as<string>(binding)} choices={CHOICES[field] ?? []} />
+      return <ChoiceField label={label} binding={as<string>(binding)} choices={choicesOf(field)} />
   }
 }
 

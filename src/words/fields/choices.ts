@@ -17,6 +17,10 @@ const CHOICE_WORDS: Readonly<Partial<Record<PlanField, Readonly<Record<string, s
   'sideBraces.ends': SIDE_BRACE_END_WORDS,
 }
 
+/** Every choice of a field, in the order it is offered in; none where the field is no choice. */
+export const choicesOf = (field: PlanField): readonly { readonly value: string; readonly label: string }[] =>
+  Object.entries(CHOICE_WORDS[field] ?? {}).map(([value, label]) => ({ value, label }))
+
 /** What a choice of the plan is called; null where the field is none, or the choice is not known. */
 export const choiceWord = (field: string, choice: string): string | null =>
   CHOICE_WORDS[field as PlanField]?.[choice] ?? null

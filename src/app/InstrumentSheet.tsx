@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useEffect, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useCallback, useEffect, useState } from 'react'
 import { Link } from 'wouter'
 import { countCannot } from '../core/findings.ts'
 import { revisionCode } from '../record/revision.ts'
@@ -7,15 +7,15 @@ import { TitleBlock } from '../ui/TitleBlock.tsx'
 import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, TITLE_BLOCK_WORDS } from '../words/instrument.ts'
-import { placeName } from '../words/places.ts'
-import { problemSentence } from '../words/problems.ts'
 import { saveEverything } from './faults.ts'
 import { RevisionPanel } from './RevisionPanel.tsx'
-import { addressOf, INSTRUMENT_ROUTES, ROUTES, type RouteRow } from './routes.ts'
+import { addressOf, INSTRUMENT_ROUTES, type RouteGroup, ROUTES, type RouteRow, rowsOfGroup } from './routes.ts'
 import { SafeCell } from './SafeCell.tsx'
 import { SheetFrame } from './SheetFrame.tsx'
 import { UnitPanel, useUnitName } from './UnitPanel.tsx'
 import { useUndoKeys } from './useUndoKeys.ts'
+
+const RefusedReason = lazy(async () => ({ default: (await import('./RefusedReason.tsx')).RefusedReason }))
 
 const UNIT_PANEL = 'instrument-units'
 const REVISION_PANEL = 'instrument-revision'
@@ -64,7 +64,11 @@ export function InstrumentSheet({ row, id, children }: Props) {
         {status === 'opening' && <p className="second">{OVERVIEW_WORDS.opening}</p>}
         {status === 'refused' && problem !== null && (
           <div className="fault" role="alert">
-            <h1>{problemSentence(problem, { placeName })}</h1>
+            <h1>
+              <Suspense fallback={null}>
+                <RefusedReason problem={problem} />
+              </Suspense>
+            </h1>
             <button className="button" type="button" onClick={() => void saveEverything()}>
               {TITLE_BLOCK_WORDS.saveCopy}
             </button>
@@ -111,14 +115,25 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
   const seenFrom = (facts.seenFrom ?? row.seenFrom).replace(/^Seen from /u, '')
   return (
     <>
-      <nav className="register" aria-label={`Sheets of ${doc.number}`}>
-        <ListLinkInRow />
-        {INSTRUMENT_ROUTES.map((one) => (
-          <Link key={one.path} href={addressOf(one, id)} aria-current={one.path === row.path ? 'page' : undefined}>
-            <span>{one.name}</span>
-          </Link>
-        ))}
-      </nav>
+      <div className="registers">
+        <nav className="register" aria-label={`Sheets of ${doc.number}`}>
+          <ListLinkInRow />
+          {INSTRUMENT_ROUTES.map((one) =>
+            one.group === undefined ? (
+              <RegisterLink key={one.path} one={one} row={row} id={id} />
+            ) : (
+              rowsOfGroup(one.group)[0] === one && <GroupLink key={one.path} group={one.group} row={row} id={id} />
+            ),
+          )}
+        </nav>
+        {row.group !== undefined && (
+          <nav className="register register-group" aria-label={words.groupOf(words.groups[row.group], doc.number)}>
+            {rowsOfGroup(row.group).map((one) => (
+              <RegisterLink key={one.path} one={one} row={row} id={id} />
+            ))}
+          </nav>
+        )}
+      </div>
       <TitleBlock
         label={words.label}
         cells={[
@@ -163,6 +178,30 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
       <UnitPanel id={UNIT_PANEL} />
       <RevisionPanel id={REVISION_PANEL} />
     </>
+  )
+}
+
+interface LinkProps {
+  readonly row: RouteRow
+  readonly id: string
+}
+
+function RegisterLink({ one, row, id }: LinkProps & { readonly one: RouteRow }) {
+  return (
+    <Link href={addressOf(one, id)} aria-current={one.path === row.path ? 'page' : undefined}>
+      <span>{one.name}</span>
+    </Link>
+  )
+}
+
+/** Stands for the sheets of a part: leads to the first, and is marked while any of them is open. */
+function GroupLink({ group, row, id }: LinkProps & { readonly group: RouteGroup }) {
+  const first = rowsOfGroup(group)[0]
+  if (first === undefined) return null
+  return (
+    <Link href={addressOf(first, id)} aria-current={row.group === group ? 'true' : undefined}>
+      <span>{TITLE_BLOCK_WORDS.groups[group]}</span>
+    </Link>
   )
 }
 

@@ -1,10 +1,17 @@
+import type { Sheet } from '../words/sheets.ts'
+
+export const ROUTE_GROUPS = ['body', 'neck'] as const
+export type RouteGroup = (typeof ROUTE_GROUPS)[number]
+
 /** Every place of the app, as data: the shell shows them, the walks visit them, and fail if one was left out. */
 export interface RouteRow {
   /** Behind the hash; `:id` is an instrument. */
   readonly path: string
   readonly view: 'list' | 'models' | 'shop' | 'overview' | 'brief' | 'model' | 'sheet' | 'stages' | 'paper'
   /** The question sheet, where the view is one of several. */
-  readonly sheet?: 'outline' | 'sides' | 'domes' | 'blocks' | 'linings' | 'rosette' | 'numbers'
+  readonly sheet?: Sheet
+  /** Sheets of one part of the instrument share a row of the register, which shows while one of them is open. */
+  readonly group?: RouteGroup
   /** As the register at the foot calls it. */
   readonly name: string
   /** The question of the bench it answers. */
@@ -30,6 +37,7 @@ export const ROUTES = [
     path: '/i/:id/outline',
     view: 'sheet',
     sheet: 'outline',
+    group: 'body',
     name: 'Outline',
     title: 'What shape is the body?',
     seenFrom: 'outside, top up',
@@ -38,6 +46,7 @@ export const ROUTES = [
     path: '/i/:id/sides',
     view: 'sheet',
     sheet: 'sides',
+    group: 'body',
     name: 'Sides',
     title: 'How deep is the side here?',
     seenFrom: 'the bass side',
@@ -46,6 +55,7 @@ export const ROUTES = [
     path: '/i/:id/domes',
     view: 'sheet',
     sheet: 'domes',
+    group: 'body',
     name: 'Domes',
     title: 'How much dish do back and top have?',
     seenFrom: 'sections',
@@ -54,6 +64,7 @@ export const ROUTES = [
     path: '/i/:id/blocks',
     view: 'sheet',
     sheet: 'blocks',
+    group: 'body',
     name: 'Blocks',
     title: 'What curve goes on the blocks?',
     seenFrom: 'outside, top up',
@@ -62,6 +73,7 @@ export const ROUTES = [
     path: '/i/:id/linings',
     view: 'sheet',
     sheet: 'linings',
+    group: 'body',
     name: 'Linings',
     title: 'What goes inside the rim?',
     seenFrom: 'inside',
@@ -70,9 +82,55 @@ export const ROUTES = [
     path: '/i/:id/rosette',
     view: 'sheet',
     sheet: 'rosette',
+    group: 'body',
     name: 'Rosette',
     title: 'Where do I cut for the rosette?',
     seenFrom: 'outside, top up',
+  },
+  {
+    path: '/i/:id/frets',
+    view: 'sheet',
+    sheet: 'frets',
+    group: 'neck',
+    name: 'Frets',
+    title: 'Where do the frets go?',
+    seenFrom: 'outside, top up',
+  },
+  {
+    path: '/i/:id/strings',
+    view: 'sheet',
+    sheet: 'strings',
+    group: 'neck',
+    name: 'Strings',
+    title: 'How hard do the strings pull?',
+    seenFrom: 'the nut',
+  },
+  {
+    path: '/i/:id/neckSet',
+    view: 'sheet',
+    sheet: 'neckSet',
+    group: 'neck',
+    name: 'Neck set',
+    title: 'How is the neck set?',
+    seenFrom: 'the bass side',
+  },
+  {
+    path: '/i/:id/bridge',
+    view: 'sheet',
+    sheet: 'bridge',
+    group: 'neck',
+    name: 'Bridge',
+    title: 'Where does the saddle go?',
+    seenFrom: 'outside, top up',
+  },
+  {
+    path: '/i/:id/neck',
+    view: 'sheet',
+    sheet: 'neck',
+    group: 'neck',
+    name: 'Neck cut',
+    title: 'How is the neck cut?',
+    seenFrom: 'the bass side',
   },
   {
     path: '/i/:id/numbers',
@@ -88,6 +146,10 @@ export const ROUTES = [
 
 /** The rows that lie under one instrument, in the order of the register. */
 export const INSTRUMENT_ROUTES: readonly RouteRow[] = ROUTES.filter((row) => row.path.startsWith('/i/:id'))
+
+/** The rows of one group, in the order of the register. */
+export const rowsOfGroup = (group: RouteGroup): readonly RouteRow[] =>
+  INSTRUMENT_ROUTES.filter((row) => row.group === group)
 
 /** The address of a row for one instrument. */
 export const addressOf = (row: RouteRow, id: string): string => row.path.replace(':id', id)

@@ -5,6 +5,7 @@ import { bevelsDrawing } from '../drawing/bevelsDrawing.ts'
 import { blankDrawing } from '../drawing/blankDrawing.ts'
 import { blockDrawing } from '../drawing/blockDrawing.ts'
 import { domesDrawing } from '../drawing/domesDrawing.ts'
+import { neckDrawingOf } from '../drawing/neckDrawingOf.ts'
 import { planDrawing } from '../drawing/planDrawing.ts'
 import { rosetteDrawing } from '../drawing/rosetteDrawing.ts'
 import { sectionDrawing } from '../drawing/sectionDrawing.ts'
@@ -50,6 +51,12 @@ export function measureSums(): BenchFigure[] {
     rim: { ...plan.rim, depthAtTailMm: plan.rim.depthAtTailMm + 0.01 * (round % 500) },
     back: { ...plan.back, radiusMm: plan.back.radiusMm + 2 * round },
   })
+  const otherSetup = (round: number): Plan => ({
+    ...steel,
+    setup: { ...steel.setup, actionBassMm: 2.2 + 0.001 * (round % 400) },
+    bridge: { ...steel.bridge, thicknessMm: 8.5 + 0.001 * (round % 700) },
+  })
+  const estimated = (plan: Plan): Plan => ({ ...plan, bridge: { ...plan.bridge, compensation: 'estimated' } })
   const openChain = (round: number): Plan => {
     const pieces = steel.outline.pieces.map((piece, i): OutlinePiece => {
       if (piece.kind === 'straight') return piece
@@ -84,9 +91,11 @@ export function measureSums(): BenchFigure[] {
   const computed = Array.from({ length: 16 }, (_, i) => compute(deeper(steel, i)))
   const one = (round: number): Computed => computed[round % computed.length]!
   const sums: [string, number, number | null][] = [
-    ['numbers, compass arcs', timeMs((round) => deeper(steel, round), compute), 2],
-    ['numbers, compass arcs, three values open', timeMs(openChain, compute), 2],
-    ['numbers, small body', timeMs((round) => deeper(small, round), compute), 2],
+    ['numbers, compass arcs', timeMs((round) => deeper(steel, round), compute), 3],
+    ['numbers, action and bridge changed', timeMs(otherSetup, compute), 3],
+    ['numbers, compensation estimated', timeMs((round) => estimated(otherSetup(round)), compute), 3],
+    ['numbers, compass arcs, three values open', timeMs(openChain, compute), 3],
+    ['numbers, small body', timeMs((round) => deeper(small, round), compute), 3],
     ['numbers, key widths changed', timeMs(otherWidths, compute), 5],
     ['numbers, half-widths changed', timeMs(otherReadings, compute), 50],
     ['numbers, pointed cutaway', timeMs((round) => deeper(cut, round), compute), null],
@@ -98,6 +107,8 @@ export function measureSums(): BenchFigure[] {
     ['drawing: bevels', timeMs(one, bevelsDrawing), null],
     ['drawing: tail block', timeMs(one, (c) => blockDrawing(c, 'tail')), null],
     ['drawing: rosette', timeMs(one, rosetteDrawing), null],
+    ['drawing: fingerboard', timeMs(one, (c) => neckDrawingOf('fretboard', c, steel)), null],
+    ['drawing: neck set', timeMs(one, (c) => neckDrawingOf('neckSet', c, steel, 5)), null],
   ]
   const file = readFileSync(new URL('../../demo-data/commissions/26-07-meadow.json', import.meta.url))
   return [

@@ -9,6 +9,10 @@ import { caulBump } from './instrument/caul.ts'
 import { measureCutaway } from './instrument/cutNumbers.ts'
 import { measureFit } from './instrument/fit.ts'
 import { insideDepth } from './instrument/insideDepth.ts'
+import type { Fretboard } from './instrument/neck/fretboard.ts'
+import type { NeckLine } from './instrument/neck/neckSet.ts'
+import { outlineFallMm } from './instrument/neck/outlineFall.ts'
+import type { StringLine } from './instrument/neck/strings.ts'
 import { drawOutline, type Outline } from './instrument/outline.ts'
 import {
   placeRows,
@@ -26,6 +30,7 @@ import { measureSoundhole } from './instrument/soundhole.ts'
 import { gapsUnderStraightedge } from './instrument/straightedge.ts'
 import { makeTop, type Top } from './instrument/top.ts'
 import { measureLinings, measureSideBraces } from './insideRim.ts'
+import { flatSlopeRad, measureNeck, placeNeck } from './neckPart.ts'
 import type { Numbers } from './numbers.ts'
 import type { Plan } from './plan.ts'
 
@@ -42,6 +47,13 @@ export interface Geometry {
   readonly rimSite: RimSite
   readonly trebleSites: readonly RimSite[]
   readonly boardEnd: BoardEnd
+  /** Board and strings, and the line of the neck: as built, and as the same geometry asks without the rise under strings. */
+  readonly neck: {
+    readonly shape: Fretboard
+    readonly lines: readonly StringLine[]
+    readonly built: NeckLine
+    readonly strung: NeckLine
+  }
   /** Of the wider half. */
   readonly halfWidthAtMm: (xMm: number) => number
 }
@@ -65,8 +77,10 @@ export function compute(plan: Plan): Computed {
   const trebleBouts = isMirrored ? bouts : findBouts(treble, waistAtMm)
   const body = measureBody(outline, lengthMm, bouts)
 
-  // Scale and board, as far as they lie over the body.
-  const scale = measureScale(lengthMm, plan.scale.lengthMm, plan.scale.jointFret, plan.board.overBodyMm)
+  // Board and strings over the body, and where the saddle stands.
+  const placed = placeNeck(plan, lengthMm)
+  const { shape } = placed
+  const scale = measureScale(shape)
 
   // The two domes.
   const widthAtMm = (x: number) => widerHalfAtMm(outline, x)
@@ -74,6 +88,7 @@ export function compute(plan: Plan): Computed {
     lengthMm,
     saddleLineMm: scale.saddleLineMm,
     halfWidthAtMm: (x) => halfWidthAtMm(bass, x),
+    flatSlopeRad: (flat) => flatSlopeRad(plan, placed, flat),
   })
   const { depthAtTailMm, depthAtNeckMm, sideThicknessMm } = plan.rim
   const back = makeBack(plan.back, lengthMm, depthAtTailMm, depthAtNeckMm)
@@ -146,9 +161,8 @@ export function compute(plan: Plan): Computed {
   const soundhole = measureSoundhole(plan.soundhole, scale.boardEndMm, innermost)
   const boardEnd: BoardEnd = {
     fromCentreMm: soundhole.centreToBoardEndMm,
-    halfWidthMm: plan.board.widthAtEndMm / 2,
-    taper:
-      plan.board.overBodyMm > 0 ? (plan.board.widthAtEndMm - plan.board.widthAtJointMm) / 2 / plan.board.overBodyMm : 0,
+    halfWidthMm: shape.halfWidthAtMm(shape.endMm),
+    taper: shape.halfWidthAtMm(shape.endMm) - shape.halfWidthAtMm(shape.endMm + 1),
   }
   const rosette = measureRosette(plan.rosette, boardEnd)
 
@@ -162,8 +176,19 @@ export function compute(plan: Plan): Computed {
     waist: acrossAt(bouts.waistMm),
     upperBout: acrossAt(bouts.upperBoutMm),
   }
-  const neck = rim.at(-1)!
+  const atNeck = rim.at(-1)!
   const lowest = insideDepth(plane(0, 0), back.surface, lengthMm)
+
+  // How the neck stands to the box, and everything on it.
+  const follows = top.flat !== null && plan.top.flatSlope === 'neckSet'
+  const neck = measureNeck(plan, placed, {
+    plate: top.plate,
+    rimEdgeAtNeckMm: atNeck.topEdgeMm,
+    flat: follows ? top.flat : null,
+    bodyDepthMm: sides.bodyDepthAtNeckMm,
+    dishedDepthMm: depthAtNeckMm + plan.plates.topMm + plan.plates.backMm,
+    outlineFallsMm: (acrossMm) => outlineFallMm(bass, bouts.upperBoutMm ?? bouts.lowerBoutMm, acrossMm),
+  })
 
   const numbers: Numbers = {
     body,
@@ -186,7 +211,7 @@ export function compute(plan: Plan): Computed {
       radiusMm: top.radiusMm,
       flatFromMm: top.flatFromMm,
       flatSlopeRad: top.flatSlopeRad,
-      neckEdgeMm: neck.topEdgeMm,
+      neckEdgeMm: atNeck.topEdgeMm,
       riseAtSaddleMm: top.riseAtSaddleMm,
       heightAtSaddleMm: top.plate.heightMm(scale.saddleLineMm, 0),
       ...gapsUnderStraightedge(top.plate, 'up', across, lengthMm),
@@ -201,6 +226,7 @@ export function compute(plan: Plan): Computed {
     },
     blocks,
     scale,
+    ...neck.numbers,
     soundhole,
     rosette,
   }
@@ -214,6 +240,7 @@ export function compute(plan: Plan): Computed {
     rimSite,
     trebleSites,
     boardEnd,
+    neck: { shape, lines: placed.lines, built: neck.built, strung: neck.strung },
     halfWidthAtMm: widthAtMm,
   }
   return { numbers, geometry, findings: findMisfits(plan, numbers, geometry) }

@@ -55,5 +55,33 @@ export const FINDING_CODES = [
   'ringProudOfInlay',
   'boardCoversHole', // values: overHoleMm
   'soundholeCutterTooWide', // values: cutterMm, radiusMm
+  'boardEndsBeforeJoint', // values: byMm
+  'slotTooDeep', // values: leftMm
+  'tangDeeperThanSlot', // values: tangMm, slotMm
+  'boardEdgeThin', // values: edgeMm
+  'stringsOffBoard', // values: leastMm
+  'stringsTooClose', // values: gapMm
+  'stringMassUnknown', // values: count
+  'stringOverstressed', // values: string, stressMPa
+  'flatTooNearSaddle', // values: leverMm, leastMm
+  'neckTooSteep', // values: angleRad
+  'boardStandsInTop', // values: byMm, fromJointMm
+  'boardStandsFree', // values: gapMm, fromJointMm
+  'saddleTooLow', // values: string, showingMm
+  'breakAngleSmall', // values: string, breakRad
+  'saddleSlotTooDeep', // values: leftMm
+  'saddleOffBridge', // values: byMm
+  'saddleTooNarrow', // values: string, byMm, widthMm
+  'holdsOffBridge', // values: byMm
+  'plateMissesBridge', // values: behindMm, beforeMm
+  'rodTooDeep', // values: woodMm
+  'rodMeetsBolt', // values: clearMm
+  'rodEntersBody', // values: byMm
+  'tenonTooDeep', // values: leftMm
+  'tenonTooWide', // values: leftMm
+  'boltOffHeel', // values: leftMm
+  'headTooThin', // values: coreMm
+  'nutAngleUnusual', // values: string, overNutRad
+  'stringBendsAtNut', // values: string, sideRad
 ] as const
 export type FindingCode = (typeof FINDING_CODES)[number]

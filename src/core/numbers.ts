@@ -8,6 +8,13 @@ import type { SolvedPiece } from './instrument/compassArcs.ts'
 import type { CutawayNumbers } from './instrument/cutNumbers.ts'
 import type { FitNumbers } from './instrument/fit.ts'
 import type { ReadingRow } from './instrument/halfWidths.ts'
+import type { BoardNumbers, MarkerRow } from './instrument/neck/boardNumbers.ts'
+import type { BridgeNumbers, PinRow } from './instrument/neck/bridge.ts'
+import type { FretRow } from './instrument/neck/frets.ts'
+import type { HeadNumbers, TunerRow } from './instrument/neck/head.ts'
+import type { NeckBlankNumbers } from './instrument/neck/neckBlank.ts'
+import type { NeckSetNumbers } from './instrument/neck/neckSet.ts'
+import type { SetupNumbers, StringRow, StringSetNumbers } from './instrument/neck/stringRow.ts'
 import type { PlaceRow, RimRow, TrebleRow } from './instrument/rim.ts'
 import type { RosetteNumbers } from './instrument/rosette.ts'
 import type { ScaleNumbers } from './instrument/scale.ts'
@@ -44,6 +51,20 @@ export interface Numbers {
   readonly back: BackNumbers
   readonly blocks: { readonly tail: BlockNumbers; readonly neck: BlockNumbers }
   readonly scale: ScaleNumbers
+  readonly board: BoardNumbers
+  /** From the first to the last. */
+  readonly frets: readonly FretRow[]
+  readonly markers: readonly MarkerRow[]
+  /** From bass to treble. */
+  readonly strings: readonly StringRow[]
+  readonly stringSet: StringSetNumbers
+  readonly neckSet: NeckSetNumbers
+  readonly setup: SetupNumbers
+  readonly bridge: BridgeNumbers
+  readonly pins: readonly PinRow[]
+  readonly neck: NeckBlankNumbers
+  readonly head: HeadNumbers
+  readonly tuners: readonly TunerRow[]
   readonly soundhole: SoundholeNumbers
   readonly rosette: RosetteNumbers
 }

@@ -1,4 +1,14 @@
 import type { Path } from './geometry/path.ts'
+import type {
+  BoardPlan,
+  BridgePlan,
+  FretsPlan,
+  HeadPlan,
+  NeckPlan,
+  ScalePlan,
+  SetupPlan,
+  StringsPlan,
+} from './neckPlan.ts'
 
 /**
  * The plan: what one instrument is meant to be, in scalars at stable paths. This is all the core ever reads.
@@ -18,8 +28,14 @@ export interface Plan {
   readonly binding: BindingPlan
   readonly sideBraces: SideBracesPlan
   readonly caul: CaulPlan
-  readonly scale: { readonly lengthMm: number; readonly jointFret: number }
+  readonly scale: ScalePlan
   readonly board: BoardPlan
+  readonly frets: FretsPlan
+  readonly strings: StringsPlan
+  readonly setup: SetupPlan
+  readonly bridge: BridgePlan
+  readonly neck: NeckPlan
+  readonly head: HeadPlan
   readonly soundhole: { readonly centreMm: number; readonly radiusMm: number; readonly cutterMm: number }
   readonly rosette: RosettePlan
 }
@@ -137,13 +153,16 @@ export interface BackPlan {
 }
 
 export const TOP_FORMS = ['sphere', 'flatUpperBout', 'flatRim', 'flat'] as const
+export const FLAT_SLOPES = ['neckSet', 'entered'] as const
 export interface TopPlan {
   readonly form: (typeof TOP_FORMS)[number]
   /** Radius of the dish: of the whole rim, or, with a flat rim, of the plate alone. */
   readonly radiusMm: number
   /** Where the flat of the upper bout begins, from the tail. */
   readonly flatFromMm: number
-  /** Fall of that flat toward the neck. */
+  /** Whether the flat falls as the neck set asks, so that the board lies on it, or as entered. */
+  readonly flatSlope: (typeof FLAT_SLOPES)[number]
+  /** Fall of that flat toward the neck, where it is entered. */
   readonly flatSlopeDeg: number
   /** With a flat rim: how high the plate's crown stands over the rim, at the saddle line. */
   readonly riseAtSaddleMm: number
@@ -201,13 +220,6 @@ export interface CaulPlan {
   readonly heightMm: number
   readonly modulusGPa: number
   readonly forceN: number
-}
-
-/** The fingerboard where it lies over the body; its end is square. */
-export interface BoardPlan {
-  readonly overBodyMm: number
-  readonly widthAtJointMm: number
-  readonly widthAtEndMm: number
 }
 
 export interface RosettePlan {

@@ -1,12 +1,23 @@
 /**
  * What kind of quantity a number is. The kind picks the unit and the rounding a shop reads it in:
  *   bodyLength   lengths, widths, places and depths on the body, radii of the outline and of contours
+ *   fineLength   places that are sawn or filed to a hair: frets, slots, strings, saddle; in the unit of bodyLength, finer
  *   domeRadius   radii of dishes and domes
  *   thickness    thicknesses, allowances, rises, gaps
  *   angle        radians inside, degrees at the edge
- *   area, count; force in newtons, stress in megapascals
+ *   area, count; force in newtons, stress in megapascals, torque in newton metres, frequency in hertz, linear mass in grams a metre
  */
-export type Quantity = LengthQuantity | 'angle' | 'area' | 'count' | 'force' | 'stress'
+export type Quantity =
+  | LengthQuantity
+  | 'fineLength'
+  | 'angle'
+  | 'area'
+  | 'count'
+  | 'force'
+  | 'stress'
+  | 'torque'
+  | 'frequency'
+  | 'linearMass'
 export type LengthQuantity = 'bodyLength' | 'domeRadius' | 'thickness'
 
 /** The units a shop may choose for each kind of length. */

@@ -66,6 +66,10 @@ const OPTIONAL: ReadonlySet<LabelWord | EdgeMark> = new Set([
   'lowerBout',
   'waist',
   'upperBout',
+  'joint',
+  'nut',
+  'saddle',
+  'fretPlane',
 ])
 
 /** Round stations come before the others where room is short. */

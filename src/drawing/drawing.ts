@@ -20,7 +20,9 @@ export interface Drawing {
   readonly shapes: readonly Shape[]
 }
 
-export type DrawingName =
+export type DrawingName = BodyDrawingName | NeckDrawingName
+
+export type BodyDrawingName =
   | 'plan'
   | 'side'
   | 'section'
@@ -34,7 +36,12 @@ export type DrawingName =
   | 'blockNeck'
   | 'rosette'
 
-export type SeenFrom = 'front' | 'back' | 'inside' | 'bassSide' | 'trebleSide' | 'section' | 'glueFace'
+export const NECK_DRAWINGS = ['fretboard', 'strings', 'neckSet', 'bridge', 'bridgeSection', 'neckSide', 'head'] as const
+export type NeckDrawingName = (typeof NECK_DRAWINGS)[number]
+export const isNeckDrawing = (name: DrawingName): name is NeckDrawingName =>
+  (NECK_DRAWINGS as readonly DrawingName[]).includes(name)
+
+export type SeenFrom = 'front' | 'back' | 'inside' | 'bassSide' | 'trebleSide' | 'section' | 'glueFace' | 'tail'
 
 export interface Bounds {
   readonly minX: number
@@ -189,15 +196,21 @@ export type LabelWord =
   | 'contourFromAbove'
   | 'blockFromSide'
   | 'glueFace'
+  | 'joint'
+  | 'nut'
+  | 'saddle'
+  | 'fretPlane'
 
-/** Which stations: of both sides or the bass side, or of a treble side of its own. */
-export type StationList = 'rim' | 'trebleRim'
+/** Which stations: of both sides or the bass side, or of a treble side of its own; or the frets of a board. */
+export type StationList = 'rim' | 'trebleRim' | 'frets'
 
 /** A station: a tick across the line, on one half or both, with its number where there is room. */
 export interface Station {
   readonly kind: 'station'
   readonly list: StationList
   readonly row: number
+  /** What is written there, where it is not the row itself. */
+  readonly number?: number
   readonly ticks: readonly { readonly from: Point; readonly to: Point }[]
   readonly numberAt: Point
   readonly away: Point

@@ -5,7 +5,7 @@ import { bevelsDrawing } from './bevelsDrawing.ts'
 import { blankDrawing } from './blankDrawing.ts'
 import { blockDrawing } from './blockDrawing.ts'
 import { domesDrawing } from './domesDrawing.ts'
-import type { Drawing, DrawingName } from './drawing.ts'
+import type { BodyDrawingName, Drawing } from './drawing.ts'
 import type { HalfName } from './innerFace.ts'
 import { type InsidePlan, insideDrawing } from './insideDrawing.ts'
 import { planDrawing } from './planDrawing.ts'
@@ -25,9 +25,9 @@ export interface DrawingOptions {
   readonly piece?: number
 }
 
-/** A drawing of an instrument, for the hand it is played with. All that is seen or printed is taken from here. */
+/** A drawing of the body, for the hand it is played with. All of it that is seen or printed is taken from here; the neck has neckDrawingOf. */
 export function drawingOf(
-  name: DrawingName,
+  name: BodyDrawingName,
   computed: Computed,
   plan: DrawnPlan,
   options: DrawingOptions = {},
@@ -36,7 +36,7 @@ export function drawingOf(
 }
 
 function drawRightHanded(
-  name: DrawingName,
+  name: BodyDrawingName,
   computed: Computed,
   plan: DrawnPlan,
   { heightsTimes = 1, side = 'treble', piece }: DrawingOptions,

@@ -19,6 +19,13 @@ const HANDED_ALONG: Record<DrawingName, FlipAxis | 'none'> = {
   blankBass: 'x',
   domes: 'x',
   section: 'none',
+  fretboard: 'y',
+  strings: 'x',
+  neckSet: 'none',
+  bridge: 'y',
+  bridgeSection: 'none',
+  neckSide: 'none',
+  head: 'y',
 }
 
 /** A drawing made for the right hand as the plan's hand has it. */

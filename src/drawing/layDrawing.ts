@@ -103,7 +103,7 @@ function layAt(drawing: Drawing, sheet: Sheet, mmPerUnit: number): Laid {
     dimensions.push({ figured: shape.figured, lines: [], ticks: [], figure })
   }
   const layStation = (shape: Station) => {
-    const number = textAway(String(shape.row), figureMm, shape.numberAt, shape.away)
+    const number = textAway(String(shape.number ?? shape.row), figureMm, shape.numberAt, shape.away)
     const isShown = shape.urgency < 9 && isFree(number, taken)
     if (isShown) taken.push(boxOf(number, AIR * figureMm))
     const lines = shape.ticks.flatMap(({ from, to }): PathCommand[] => [

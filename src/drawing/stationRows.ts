@@ -2,11 +2,14 @@ import type { RimRow, TrebleRow } from '../core/instrument/rim.ts'
 import type { Numbers } from '../core/numbers.ts'
 import type { StationList } from './drawing.ts'
 
+/** Stations of the rim. */
+type RimList = Exclude<StationList, 'frets'>
+
 const MOST_STATIONS = 64
 
 /** A station with its place in the table it comes from. */
 export interface StationRow {
-  readonly list: StationList
+  readonly list: RimList
   readonly row: number
   readonly at: RimRow
   /** First or last of its piece of wood. */
@@ -33,7 +36,7 @@ export function trebleStationRows(numbers: Numbers): StationRow[] {
 export const onBlank = (rows: readonly StationRow[], blank: number): StationRow[] =>
   rows.filter(({ at }) => (at as TrebleRow).blank === blank)
 
-function thinned(list: StationList, rows: readonly RimRow[], isEnd: (row: number) => boolean): StationRow[] {
+function thinned(list: RimList, rows: readonly RimRow[], isEnd: (row: number) => boolean): StationRow[] {
   const step = STEPS.find((every) => rows.length / every <= MOST_STATIONS) ?? Math.ceil(rows.length / MOST_STATIONS)
   return rows.flatMap((at, row) => (row % step === 0 || isEnd(row) ? [{ list, row, at, isEnd: isEnd(row) }] : []))
 }

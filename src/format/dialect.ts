@@ -110,6 +110,8 @@ const newton: Unit = { mark: ' N', size: new Fraction(1), family: 'decimal', bel
 const kilonewton: Unit = { mark: ' kN', size: new Fraction(1000), family: 'decimal', below: null }
 const gigapascal: Unit = { mark: ' GPa', size: new Fraction(1), family: 'decimal', below: null }
 const megapascal: Unit = { mark: ' MPa', size: new Fraction(1, 1000), family: 'decimal', below: null }
+const hertz: Unit = { mark: ' Hz', size: new Fraction(1), family: 'decimal', below: null }
+const gramPerMetre: Unit = { mark: ' g/m', size: new Fraction(1), family: 'decimal', below: null }
 
 const decimals = (usual: Unit, units: Dialect['units']): Dialect => ({
   units,
@@ -121,7 +123,9 @@ const decimals = (usual: Unit, units: Dialect['units']): Dialect => ({
 })
 
 /** A decimal number in one unit that shops do not choose: percent, newtons, gigapascals; the comma of 1,234 is asked. */
-export const DECIMAL_DIALECTS: Readonly<Record<'percent' | 'newton' | 'gigapascal', Dialect>> = {
+export const DECIMAL_DIALECTS: Readonly<
+  Record<'percent' | 'newton' | 'gigapascal' | 'hertz' | 'gramsPerMetre', Dialect>
+> = {
   percent: decimals(percent, named([[percent, '% percent']])),
   newton: decimals(
     newton,
@@ -137,4 +141,6 @@ export const DECIMAL_DIALECTS: Readonly<Record<'percent' | 'newton' | 'gigapasca
       [megapascal, 'mpa'],
     ]),
   ),
+  hertz: decimals(hertz, named([[hertz, 'hz hertz']])),
+  gramsPerMetre: decimals(gramPerMetre, named([[gramPerMetre, 'g g/m']])),
 }

@@ -32,6 +32,9 @@ function stepOf(value: number, quantity: Quantity, units: ShopUnits): number {
   if (quantity === 'angle') return RAD_PER_DEG / 100
   if (quantity === 'count' || quantity === 'force') return 1
   if (quantity === 'stress') return 0.1
+  if (quantity === 'fineLength') return units.bodyLength === 'mm' ? 0.01 : MM_PER_INCH / 1000
+  if (quantity === 'torque' || quantity === 'frequency') return 0.01
+  if (quantity === 'linearMass') return 0.001
   if (quantity === 'area') return units.bodyLength === 'mm' ? 10 : MM_PER_INCH ** 2 / 10
   switch (units[quantity]) {
     case 'mm':

@@ -5,10 +5,19 @@ import { canBeShown, decimalText, trimZeros } from './rounding.ts'
 /** Units of fields that no shop chooses. */
 export type DecimalUnit = keyof typeof DECIMAL_DIALECTS
 
-const MARKS: Readonly<Record<DecimalUnit, string>> = { percent: '%', newton: 'N', gigapascal: 'GPa' }
+const MARKS: Readonly<Record<DecimalUnit, string>> = {
+  percent: '%',
+  newton: 'N',
+  gigapascal: 'GPa',
+  hertz: 'Hz',
+  gramsPerMetre: 'g/m',
+}
 
-/** A decimal number with its unit as a figure, to 0.01, with no more decimals than it has: 15%, 12.5 GPa, 400 N. */
+/** Linear masses of thin strings need more digits than the rest. */
+const placesOf = (unit: DecimalUnit): number => (unit === 'gramsPerMetre' ? 4 : 2)
+
+/** A decimal number with its unit as a figure, to 0.01 (linear masses to 0.0001), with no more decimals than it has: 15%, 12.5 GPa, 400 N. */
 export function formatDecimal(amount: number, unit: DecimalUnit): Figure {
   if (!canBeShown(amount)) return wordFigure('none')
-  return plainFigure(amount, trimZeros(trimZeros(decimalText(Math.abs(amount), 2), 1), 0), MARKS[unit])
+  return plainFigure(amount, trimZeros(trimZeros(decimalText(Math.abs(amount), placesOf(unit)), 1), 0), MARKS[unit])
 }

@@ -6,8 +6,8 @@ import { formatLength } from './formatLength.ts'
 import { canBeShown, decimalText } from './rounding.ts'
 
 /**
- * Any of the core's numbers as a figure: lengths in mm, angles in radians (shown in degrees to 0.01), areas in mm² (shown in cm², or
- * in square inches where body lengths are in inches, to 0.1), counts as whole numbers, forces to 1 N, stresses to 0.1 MPa. Flat and
+ * Any of the core's numbers as a figure: lengths in mm, angles in radians (shown in degrees to 0.01), fine lengths to 0.01 mm or 0.001 in, areas in mm² (shown in cm², or
+ * in square inches where body lengths are in inches, to 0.1), counts as whole numbers, forces to 1 N, stresses to 0.1 MPa, torques to 0.01 N m, frequencies to 0.01 Hz, linear masses to 0.001 g/m. Flat and
  * none come back as word codes, and so does, as none, whatever is not finite.
  */
 export function formatQuantity(value: number | 'flat' | 'none', quantity: Quantity, units: ShopUnits): Figure {
@@ -24,10 +24,22 @@ export function formatQuantity(value: number | 'flat' | 'none', quantity: Quanti
       return plainFigure(value, decimalText(Math.abs(value), 0), 'N')
     case 'stress':
       return plainFigure(value, decimalText(Math.abs(value), 1), 'MPa')
+    case 'fineLength':
+      return formatLength(value, 'bodyLength', fineUnits(units), 2)
+    case 'torque':
+      return plainFigure(value, decimalText(Math.abs(value), 2), 'N m')
+    case 'frequency':
+      return plainFigure(value, decimalText(Math.abs(value), 2), 'Hz')
+    case 'linearMass':
+      return plainFigure(value, decimalText(Math.abs(value), 3), 'g/m')
     default:
       return formatLength(value, quantity, units)
   }
 }
+
+/** Nobody saws a slot by 64ths: a shop that reads its lengths so gets decimals of an inch. */
+const fineUnits = (units: ShopUnits): ShopUnits =>
+  units.bodyLength === 'fractionalInch' ? { ...units, bodyLength: 'decimalInch' } : units
 
 /** An angle in degrees as a figure, to 0.01 degree unless told otherwise. */
 export function formatAngle(deg: number, places: 1 | 2 | 3 = 2): Figure {

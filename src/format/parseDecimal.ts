@@ -8,9 +8,10 @@ export type ParsedDecimal =
   | { readonly ok: false; readonly problem: DecimalProblem }
 
 /**
- * The decimal number a maker typed, in percent, newtons or gigapascals: 12.5, 12,5, 15 %, 400 N, 0.4 kN, 12 GPa, 12000 MPa, and small
- * sums of these. Whether it suits the field is for the record to say.
+ * The decimal number a maker typed, in percent, newtons, gigapascals, hertz or grams a metre: 12.5, 12,5, 15 %, 400 N, 0.4 kN, 12 GPa,
+ * 12000 MPa, 440 Hz, 6.28 g/m, and small sums of these. Whether it suits the field is for the record to say.
  */
 export function parseDecimal(text: string, unit: DecimalUnit): ParsedDecimal {
-  return parseEntry(text, DECIMAL_DIALECTS[unit])
+  // The stroke of g/m belongs to the unit, not to a sum.
+  return parseEntry(unit === 'gramsPerMetre' ? text.replace(/g\s*\/\s*m\b/giu, 'g') : text, DECIMAL_DIALECTS[unit])
 }

@@ -1,11 +1,16 @@
 import type { Computed } from '../core/compute.ts'
-import type { Drawing } from '../drawing/drawing.ts'
+import { type Drawing, isNeckDrawing } from '../drawing/drawing.ts'
 import { type DrawnPlan, drawingOf } from '../drawing/drawingOf.ts'
+import { type DrawnNeck, neckDrawingOf } from '../drawing/neckDrawingOf.ts'
 import type { StageDrawing } from '../record/patterns/stages.ts'
 
 /** How many times larger the small heights of domes and contours are drawn on paper. */
-const HEIGHTS_TIMES: Partial<Record<StageDrawing, number>> = { domes: 5, blockTail: 5, blockNeck: 5 }
+const HEIGHTS_TIMES: Partial<Record<StageDrawing, number>> = { domes: 5, blockTail: 5, blockNeck: 5, neckSet: 5 }
 
 /** The small drawing beside a stage. */
-export const stageDrawing = (computed: Computed, plan: DrawnPlan, name: StageDrawing): Drawing =>
-  drawingOf(name, computed, plan, { heightsTimes: HEIGHTS_TIMES[name] ?? 1 })
+export function stageDrawing(computed: Computed, plan: DrawnPlan & DrawnNeck, name: StageDrawing): Drawing {
+  const heightsTimes = HEIGHTS_TIMES[name] ?? 1
+  return isNeckDrawing(name)
+    ? neckDrawingOf(name, computed, plan, heightsTimes)
+    : drawingOf(name, computed, plan, { heightsTimes })
+}

@@ -8,6 +8,10 @@ const SAID_BY_BLANKS: ReadonlySet<NumberKey> = new Set(['sides.blankLengthMm', '
 /** Says something of its own only beside a cutaway; else it is half the block's width. */
 const BESIDE_CUTAWAY: NumberKey = 'blocks.neck.trebleReachMm'
 
+/** Square frets are sawn by one place each, fanned ones by a place on either edge. */
+const ALONG_MIDDLE: ReadonlySet<NumberKey> = new Set(['frets[].fromNutMm'])
+const ALONG_EDGES: ReadonlySet<NumberKey> = new Set(['frets[].bassEdgeMm', 'frets[].trebleEdgeMm'])
+
 /** Whether a stage goes without its stations: the profile is not sawn on the flat blank but brought to on the bent rim. */
 export const sawsNoProfile = (stage: StageKey, method: RimPlan['method']): boolean =>
   stage === 'profileBlanks' && method === 'onTheRim'
@@ -15,6 +19,12 @@ export const sawsNoProfile = (stage: StageKey, method: RimPlan['method']): boole
 /** The numbers of a stage that are printed for this instrument, in the pattern's order: stations for the rim method chosen, nothing twice. */
 export function stageNumbers(stage: StageKey, method: RimPlan['method'], numbers: Numbers): readonly NumberKey[] {
   if (sawsNoProfile(stage, method)) return []
+  const isFanned = numbers.scale.bassMm !== numbers.scale.trebleMm
   const hasCutaway = numbers.blocks.neck.flank.length > 0
-  return STAGES[stage].numbers.filter((key) => !SAID_BY_BLANKS.has(key) && (hasCutaway || key !== BESIDE_CUTAWAY))
+  return STAGES[stage].numbers.filter(
+    (key) =>
+      !SAID_BY_BLANKS.has(key) &&
+      (hasCutaway || key !== BESIDE_CUTAWAY) &&
+      !(isFanned ? ALONG_MIDDLE : ALONG_EDGES).has(key),
+  )
 }

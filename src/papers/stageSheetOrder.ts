@@ -13,7 +13,11 @@ import type { PaperSize } from './page.ts'
 /** What a stage sheet is made from. */
 export interface StageSheetOrder {
   readonly doc: Pick<CommissionDoc, 'number' | 'title' | 'brief' | 'tolerances'> & {
-    readonly plan: { readonly rim: Pick<CommissionDoc['plan']['rim'], 'method'> }
+    readonly plan: {
+      readonly rim: Pick<CommissionDoc['plan']['rim'], 'method'>
+      readonly scale: Pick<CommissionDoc['plan']['scale'], 'jointFret'>
+      readonly strings: { readonly set: readonly { readonly note: number }[] }
+    }
   }
   readonly computed: Pick<Computed, 'numbers' | 'findings'>
   /** The stages to print, in building order. */

@@ -1,5 +1,6 @@
 import { aboutNumber } from '../core/catalogue.ts'
 import type { NumberKey } from '../core/numbers.ts'
+import { formatNote } from '../format/formatNote.ts'
 import { getsBox, STAGES } from '../record/patterns/stagePatterns.ts'
 import { contourPiece } from './blocks/contourTable.ts'
 import { numbersPiece } from './blocks/numbersTable.ts'
@@ -48,6 +49,10 @@ function stationRuns(order: StageSheetOrder, list: 'rim' | 'trebleRim'): readonl
   }))
 }
 
+/** Strings by their place from the bass and the note they are tuned to. */
+const stringNames = ({ doc }: StageSheetOrder): string[] =>
+  doc.plan.strings.set.map(({ note }, i) => `${i + 1} ${formatNote(note)}`)
+
 /** A list whose rows have names; null where it is another kind of list. */
 function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: StageOnSheet): NamedRows | null {
   const { numbers } = order.computed
@@ -90,6 +95,36 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
       )
       return { title: null, head: columns.blank, names, keys, boxesOf: boxesUpTo(1) }
     }
+    case 'frets':
+      return {
+        title: null,
+        head: columns.fret,
+        names: numbers.frets.map(({ number }) => String(number)),
+        keys,
+        boxesOf: boxesUpTo(1),
+      }
+    case 'markers':
+      return {
+        title: null,
+        head: columns.fret,
+        names: numbers.markers.map(({ fret }) => String(fret)),
+        keys,
+        boxesOf: boxesUpTo(1),
+      }
+    case 'strings':
+    case 'pins':
+    case 'tuners':
+      return { title: null, head: columns.string, names: stringNames(order), keys, boxesOf: boxesUpTo(1) }
+    case 'neckSet.gaps':
+      return {
+        title: null,
+        head: columns.place,
+        names: numbers.neckSet.gaps.map((_, i, all) =>
+          i === all.length - 1 ? paper.boardEnd : paper.fret(order.doc.plan.scale.jointFret + i),
+        ),
+        keys,
+        boxesOf: boxesUpTo(1),
+      }
     default:
       return null
   }

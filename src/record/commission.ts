@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { NUMBER_KEYS } from '../core/catalogue.ts'
 import { UNIT_CHOICES } from '../core/quantity.ts'
 import { STAGE_KEYS } from './patterns/stages.ts'
@@ -9,15 +9,15 @@ import { planSchema } from './planSchema.ts'
 import { orderKey } from './rangeSchema.ts'
 
 /** The version of the record this program writes. Older ones are migrated at the door; newer ones are refused in plain words. */
-export const SCHEMA_VERSION = 2
+export const SCHEMA_VERSION = 3
 
-const line = (max = 200) => z.string().max(max)
-const text = z.string().max(20000)
-const isoDay = z.iso.date().nullable()
+const line = (max = 200) => z.string().check(z.maxLength(max))
+const text = z.string().check(z.maxLength(20000))
+const isoDay = z.nullable(z.iso.date())
 const isoMoment = z.iso.datetime()
 
 /** Tolerances in mm or rad by number; null: this number carries none. A number not named here falls back to the shop's, then to the catalogue's. */
-export const tolerances = z.partialRecord(z.enum(NUMBER_KEYS), z.number().min(0).max(100).nullable())
+export const tolerances = z.partialRecord(z.enum(NUMBER_KEYS), z.nullable(z.number().check(z.gte(0), z.lte(100))))
 
 export const brief = z.strictObject({
   client: line(),
@@ -43,7 +43,7 @@ export const commissionDoc = z.strictObject({
   tolerances,
   stages: z.record(z.uuid(), stage),
   /** The model it was started from, as it was then; its id, where the model has a document of its own. */
-  modelAsTaken: z.strictObject({ modelId: z.uuid().nullable(), name: line(), plan: planSchema }).nullable(),
+  modelAsTaken: z.nullable(z.strictObject({ modelId: z.nullable(z.uuid()), name: line(), plan: planSchema })),
 })
 export type CommissionDoc = z.infer<typeof commissionDoc>
 
@@ -66,8 +66,8 @@ export type ShopDoc = z.infer<typeof shopDoc>
 export const documentHead = z.strictObject({
   id: z.uuid(),
   schemaVersion: z.literal(SCHEMA_VERSION),
-  seen: z.record(z.uuid(), z.int().min(0)),
-  deletedAt: isoMoment.nullable(),
+  seen: z.record(z.uuid(), z.int().check(z.gte(0))),
+  deletedAt: z.nullable(isoMoment),
 })
 export interface StoredDocument<Kind extends 'commission' | 'model' | 'shop', Doc>
   extends z.infer<typeof documentHead> {
@@ -83,15 +83,15 @@ export const FORBIDDEN_NAMES: ReadonlySet<string> = new Set(['__proto__', 'const
 
 const path = z
   .array(
-    z
-      .string()
-      .max(80)
-      .refine((step) => !FORBIDDEN_NAMES.has(step)),
+    z.string().check(
+      z.maxLength(80),
+      z.refine((step) => !FORBIDDEN_NAMES.has(step)),
+    ),
   )
-  .max(12)
+  .check(z.maxLength(12))
 
 /** Place in the log: one more than the highest seen from any device when it was written, so that (seq, deviceId) orders the log everywhere. */
-const seq = z.int().min(1).max(1e9)
+const seq = z.int().check(z.gte(1), z.lte(1e9))
 
 /** One value that changed. The log is undo, history and, later, what devices exchange; clocks only label, they never order. */
 export const change = z.strictObject({
@@ -105,12 +105,12 @@ export const change = z.strictObject({
   /** Path inside the document row: ['doc', 'plan', ...] or ['deletedAt']; [] for the whole row when it came to be. */
   path,
   /** The new and the former value; a key left out means the path did not exist (after, or before). */
-  value: z.json().optional(),
-  previous: z.json().optional(),
+  value: z.optional(z.json()),
+  previous: z.optional(z.json()),
   /** The change that set this path before, if any: two with one parent are a conflict. */
-  after: z.uuid().nullable(),
+  after: z.nullable(z.uuid()),
   /** The gesture this one takes back; null for an edit of the maker's own. */
-  undoes: z.uuid().nullable(),
+  undoes: z.nullable(z.uuid()),
 })
 export type Change = z.infer<typeof change>
 
@@ -122,7 +122,7 @@ const factHead = {
   at: isoMoment,
   /** The maker's one action this belongs to, and the one it takes back: as for a change. */
   gesture: z.uuid(),
-  undoes: z.uuid().nullable(),
+  undoes: z.nullable(z.uuid()),
 }
 
 /** What happened at the bench: append-only. A mistake is not erased but withdrawn. */
@@ -132,7 +132,7 @@ export const fact = z.discriminatedUnion('kind', [
     ...factHead,
     stageId: z.uuid(),
     /** The numbers the stage was built to: evidence, never recomputed. */
-    builtTo: z.record(z.string().max(120), z.union([z.number(), z.literal('flat'), z.literal('none')])),
+    builtTo: z.record(z.string().check(z.maxLength(120)), z.union([z.number(), z.literal('flat'), z.literal('none')])),
   }),
   z.strictObject({
     kind: z.literal('withdrawal'),
@@ -151,11 +151,11 @@ export const head = z.strictObject({
   family: z.enum(FAMILIES),
   archivedOn: isoDay,
   promisedOn: isoDay,
-  deletedAt: isoMoment.nullable(),
+  deletedAt: z.nullable(isoMoment),
   demo: z.boolean(),
-  stagesDone: z.int().min(0),
-  stagesTotal: z.int().min(0),
-  nextStage: z.enum(STAGE_KEYS).nullable(),
+  stagesDone: z.int().check(z.gte(0)),
+  stagesTotal: z.int().check(z.gte(0)),
+  nextStage: z.nullable(z.enum(STAGE_KEYS)),
   /** When it was last changed: a label, never an order. */
   changedAt: isoMoment,
 })
@@ -163,9 +163,9 @@ export type Head = z.infer<typeof head>
 
 /** What a maker typed that was not, or could not be, taken yet. */
 export const draft = z.strictObject({
-  docId: z.string().min(1).max(60),
-  field: z.string().min(1).max(200),
-  text: z.string().max(20000),
+  docId: z.string().check(z.minLength(1), z.maxLength(60)),
+  field: z.string().check(z.minLength(1), z.maxLength(200)),
+  text: z.string().check(z.maxLength(20000)),
   at: isoMoment,
 })
 export type Draft = z.infer<typeof draft>

@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import {
   COMMISSION_FILE,
   change,
@@ -138,7 +138,7 @@ export function checkRow<Row extends DocumentRecord>(row: unknown): Result<Row, 
   return parsed.ok ? accept(row as Row) : parsed
 }
 
-function parse<Value>(schema: z.ZodType<Value>, input: unknown, prefix = ''): Result<Value, DoorProblem> {
+function parse<Value>(schema: z.ZodMiniType<Value>, input: unknown, prefix = ''): Result<Value, DoorProblem> {
   const parsed = schema.safeParse(input)
   return parsed.success ? accept(parsed.data) : refuse(problemOfIssues(parsed.error.issues, prefix))
 }

@@ -1,30 +1,6 @@
 import type { PlanField } from '../core/planFields.ts'
-import type { LengthQuantity } from '../core/quantity.ts'
-
-/** What may stand in a field of the plan, as data: the form, the schema's check and the tests all read it here. */
-export type FieldRange =
-  | {
-      readonly type: 'length'
-      readonly quantity: LengthQuantity
-      readonly minMm: number
-      readonly maxMm: number
-      readonly open?: true
-      readonly flat?: true
-    }
-  | { readonly type: 'angle'; readonly minDeg: number; readonly maxDeg: number }
-  | { readonly type: 'count'; readonly min: number; readonly max: number; readonly open?: true }
-  /** A decimal number in one unit that shops do not choose. */
-  | { readonly type: 'plain'; readonly unit: PlainUnit; readonly min: number; readonly max: number }
-  | { readonly type: 'choice' }
-  | { readonly type: 'whole' }
-
-export type PlainUnit = 'percent' | 'newton' | 'gigapascal'
-
-const plain = (unit: PlainUnit, min: number, max: number) => ({ type: 'plain', unit, min, max }) as const
-const length = (quantity: LengthQuantity, minMm: number, maxMm: number) =>
-  ({ type: 'length', quantity, minMm, maxMm }) as const
-const body = (minMm: number, maxMm: number) => length('bodyLength', minMm, maxMm)
-const thin = (minMm: number, maxMm: number) => length('thickness', minMm, maxMm)
+import { body, dome, type FieldRange, plain, thin } from './fieldRange.ts'
+import { NECK_FIELDS } from './neckFields.ts'
 
 // Common practice, drawn wide: from a soprano ukulele to a large acoustic bass. No published source.
 export const FIELDS = {
@@ -65,10 +41,11 @@ export const FIELDS = {
   'rim.firstLeavesTopMm': thin(0, 5),
   'rim.firstLeavesBackMm': thin(0, 5),
   'back.form': { type: 'choice' },
-  'back.radiusMm': length('domeRadius', 500, 60000),
+  'back.radiusMm': dome(500, 60000),
   'top.form': { type: 'choice' },
-  'top.radiusMm': length('domeRadius', 500, 60000),
+  'top.radiusMm': dome(500, 60000),
   'top.flatFromMm': body(60, 790),
+  'top.flatSlope': { type: 'choice' },
   'top.flatSlopeDeg': { type: 'angle', minDeg: -3, maxDeg: 6 },
   'top.riseAtSaddleMm': thin(0, 15),
   'plates.topMm': thin(0.8, 8),
@@ -99,11 +76,7 @@ export const FIELDS = {
   'caul.heightMm': thin(2, 60),
   'caul.modulusGPa': plain('gigapascal', 1, 220),
   'caul.forceN': plain('newton', 1, 3000),
-  'scale.lengthMm': body(250, 1000),
-  'scale.jointFret': { type: 'count', min: 8, max: 24 },
-  'board.overBodyMm': body(0, 300),
-  'board.widthAtJointMm': body(25, 120),
-  'board.widthAtEndMm': body(25, 130),
+  ...NECK_FIELDS,
   'soundhole.centreMm': body(40, 780),
   'soundhole.radiusMm': body(10, 100),
   'soundhole.cutterMm': thin(0.5, 13),
@@ -138,7 +111,7 @@ export const SIDE_BRACE_RANGE = body(1, 1500) satisfies FieldRange
 
 export const FIXTURE_RANGES = {
   boardRadiusMm: body(20, 20000),
-  dishRadiusMm: length('domeRadius', 500, 60000),
+  dishRadiusMm: dome(500, 60000),
   dishDiameterMm: body(100, 1500),
   insetMm: thin(0, 30),
 } as const satisfies Record<string, FieldRange>

@@ -1,10 +1,10 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import type { Fixture } from '../core/fixture.ts'
 import { FIXTURE_RANGES, MOST_FIXTURES } from './fields.ts'
 import { outlineSchema } from './outlineSchema.ts'
 import { number, orderKey } from './rangeSchema.ts'
 
-const named = { order: orderKey, name: z.string().max(200) }
+const named = { order: orderKey, name: z.string().check(z.maxLength(200)) }
 
 export const fixture = z.discriminatedUnion('kind', [
   z.strictObject({
@@ -25,7 +25,7 @@ export const fixture = z.discriminatedUnion('kind', [
     outline: outlineSchema,
     insetMm: number(FIXTURE_RANGES.insetMm),
   }),
-]) satisfies z.ZodType<Fixture>
+]) satisfies z.ZodMiniType<Fixture>
 
 /** The fixtures of a shop: a collection, so by id. */
-export const fixtures = z.record(z.uuid(), fixture).refine((all) => Object.keys(all).length <= MOST_FIXTURES)
+export const fixtures = z.record(z.uuid(), fixture).check(z.refine((all) => Object.keys(all).length <= MOST_FIXTURES))

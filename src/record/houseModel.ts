@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { FAMILIES } from './family.ts'
 import { planSchema } from './planSchema.ts'
 import { type DoorProblem, problemOfIssues } from './problem.ts'
@@ -6,7 +6,7 @@ import { accept, type Result, refuse } from './result.ts'
 
 /** A model of the house: what an instrument can be begun from. */
 export const modelDoc = z.strictObject({
-  name: z.string().max(200),
+  name: z.string().check(z.maxLength(200)),
   family: z.enum(FAMILIES),
   /** Came with the program, and stays as it came until it is changed. */
   demo: z.boolean(),
@@ -16,7 +16,7 @@ export type ModelDoc = z.infer<typeof modelDoc>
 
 const packedModel = z.strictObject({
   id: z.uuid(),
-  name: z.string().min(1).max(200),
+  name: z.string().check(z.minLength(1), z.maxLength(200)),
   family: z.enum(FAMILIES),
   plan: planSchema,
 })

@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import { CUTAWAY_FORMS, OUTLINE_KINDS, type OutlinePlan } from '../core/plan.ts'
 import { MOST_END_READINGS, MOST_PIECES, MOST_READINGS, MOST_STROKES, PIECE_RANGES, READING_RANGES } from './fields.ts'
 import { at, finite, number, openAt, radiusAt } from './rangeSchema.ts'
@@ -7,14 +7,14 @@ export const outlinePiece = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('arc'),
     bend: z.enum(['convex', 'concave']),
-    radiusMm: number(PIECE_RANGES.radiusMm).nullable(),
-    sweepDeg: number(PIECE_RANGES.sweepDeg).nullable(),
+    radiusMm: z.nullable(number(PIECE_RANGES.radiusMm)),
+    sweepDeg: z.nullable(number(PIECE_RANGES.sweepDeg)),
   }),
-  z.strictObject({ kind: z.literal('straight'), lengthMm: number(PIECE_RANGES.lengthMm).nullable() }),
+  z.strictObject({ kind: z.literal('straight'), lengthMm: z.nullable(number(PIECE_RANGES.lengthMm)) }),
 ])
 
 const readings = (most: number) =>
-  z.array(z.tuple([number(READING_RANGES.fromTailMm), number(READING_RANGES.halfWidthMm)])).max(most)
+  z.array(z.tuple([number(READING_RANGES.fromTailMm), number(READING_RANGES.halfWidthMm)])).check(z.maxLength(most))
 
 /** Far beyond any body, so that no sum over a drawn path can overflow. */
 const coordinate = finite(-5000, 5000)
@@ -24,22 +24,22 @@ const stroke = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('arc'), to: point, bulge: finite(-100, 100) }),
   z.strictObject({ kind: z.literal('cubic'), control1: point, control2: point, to: point }),
 ])
-const path = z.strictObject({ start: point, strokes: z.array(stroke).min(1).max(MOST_STROKES) })
+const path = z.strictObject({ start: point, strokes: z.array(stroke).check(z.minLength(1), z.maxLength(MOST_STROKES)) })
 
-const drawnPath = z
-  .strictObject({
+const drawnPath = z.nullable(
+  z.strictObject({
     bass: path,
-    treble: path.nullable(),
+    treble: z.nullable(path),
     readToMm: finite(0.01, 3),
-    fileName: z.string().max(200),
-  })
-  .nullable()
+    fileName: z.string().check(z.maxLength(200)),
+  }),
+)
 
 /** An outline by itself: of an instrument, or of a mould it may lie in. */
 export const outlineSchema = z.strictObject({
   lengthMm: openAt('outline.lengthMm'),
   kind: z.enum(OUTLINE_KINDS),
-  pieces: z.array(outlinePiece).min(1).max(MOST_PIECES),
+  pieces: z.array(outlinePiece).check(z.minLength(1), z.maxLength(MOST_PIECES)),
   keyWidths: z.strictObject({
     lowerBoutMm: at('outline.keyWidths.lowerBoutMm'),
     lowerBoutAtMm: at('outline.keyWidths.lowerBoutAtMm'),
@@ -68,4 +68,4 @@ export const outlineSchema = z.strictObject({
     hollowRadiusMm: at('outline.cutaway.hollowRadiusMm'),
     meetsNeckAtMm: at('outline.cutaway.meetsNeckAtMm'),
   }),
-}) satisfies z.ZodType<OutlinePlan>
+}) satisfies z.ZodMiniType<OutlinePlan>

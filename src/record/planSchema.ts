@@ -1,6 +1,7 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import {
   BACK_FORMS,
+  FLAT_SLOPES,
   HANDS,
   LINING_KINDS,
   type Plan,
@@ -10,6 +11,7 @@ import {
   TOP_FORMS,
 } from '../core/plan.ts'
 import { MOST_RINGS, MOST_SIDE_BRACES, RING_RANGES, SIDE_BRACE_RANGE } from './fields.ts'
+import { neckSchemas } from './neckSchema.ts'
 import { outlineSchema } from './outlineSchema.ts'
 import { at, number, openAt, orderKey } from './rangeSchema.ts'
 
@@ -18,8 +20,8 @@ export const ring = z.strictObject({
   innerRadiusMm: number(RING_RANGES.innerRadiusMm),
   outerRadiusMm: number(RING_RANGES.outerRadiusMm),
   join: z.enum(['closed', 'openUnderBoard']),
-  gapMm: number(RING_RANGES.gapMm).nullable(),
-  tileCount: number(RING_RANGES.tileCount).nullable(),
+  gapMm: z.nullable(number(RING_RANGES.gapMm)),
+  tileCount: z.nullable(number(RING_RANGES.tileCount)),
 })
 
 const lining = (plate: 'top' | 'back') =>
@@ -52,6 +54,7 @@ export const planSchema = z.strictObject({
     form: z.enum(TOP_FORMS),
     radiusMm: at('top.radiusMm'),
     flatFromMm: at('top.flatFromMm'),
+    flatSlope: z.enum(FLAT_SLOPES),
     flatSlopeDeg: at('top.flatSlopeDeg'),
     riseAtSaddleMm: at('top.riseAtSaddleMm'),
   }),
@@ -66,7 +69,7 @@ export const planSchema = z.strictObject({
   }),
   sideBraces: z.strictObject({
     form: z.enum(SIDE_BRACE_FORMS),
-    atMm: z.array(number(SIDE_BRACE_RANGE)).max(MOST_SIDE_BRACES).nullable(),
+    atMm: z.nullable(z.array(number(SIDE_BRACE_RANGE)).check(z.maxLength(MOST_SIDE_BRACES))),
     spacingMm: at('sideBraces.spacingMm'),
     widthMm: at('sideBraces.widthMm'),
     thicknessMm: at('sideBraces.thicknessMm'),
@@ -79,23 +82,18 @@ export const planSchema = z.strictObject({
     modulusGPa: at('caul.modulusGPa'),
     forceN: at('caul.forceN'),
   }),
-  scale: z.strictObject({ lengthMm: at('scale.lengthMm'), jointFret: at('scale.jointFret') }),
-  board: z.strictObject({
-    overBodyMm: at('board.overBodyMm'),
-    widthAtJointMm: at('board.widthAtJointMm'),
-    widthAtEndMm: at('board.widthAtEndMm'),
-  }),
+  ...neckSchemas,
   soundhole: z.strictObject({
     centreMm: at('soundhole.centreMm'),
     radiusMm: at('soundhole.radiusMm'),
     cutterMm: at('soundhole.cutterMm'),
   }),
   rosette: z.strictObject({
-    rings: z.record(z.uuid(), ring).refine((rings) => Object.keys(rings).length <= MOST_RINGS),
+    rings: z.record(z.uuid(), ring).check(z.refine((rings) => Object.keys(rings).length <= MOST_RINGS)),
     inlayMm: at('rosette.inlayMm'),
     standsProudMm: at('rosette.standsProudMm'),
     cutterMm: at('rosette.cutterMm'),
     passOverlapMm: at('rosette.passOverlapMm'),
     gapMarginMm: at('rosette.gapMarginMm'),
   }),
-}) satisfies z.ZodType<Plan>
+}) satisfies z.ZodMiniType<Plan>

@@ -1,5 +1,7 @@
-import type { z } from 'zod'
-import { FIELDS, type FieldRange, PIECE_RANGES, READING_RANGES, RING_RANGES, SIDE_BRACE_RANGE } from './fields.ts'
+import type * as z from 'zod/mini'
+import { FIELDS, PIECE_RANGES, READING_RANGES, RING_RANGES, SIDE_BRACE_RANGE } from './fields.ts'
+import type { FieldRange } from './fieldRange.ts'
+import { BOLT_RANGE, MARKER_RANGE, STRING_RANGES } from './neckFields.ts'
 import { fieldName } from './path.ts'
 
 /** Why something was not taken in, as data; the sentence is made where it is shown. One field is named, the first that is wrong. */
@@ -43,6 +45,10 @@ export function rangeOf(field: string): FieldRange | null {
   if (/^outline\.halfWidths\.\w*[rR]ows\./.test(inPlan))
     return last === '0' ? READING_RANGES.fromTailMm : READING_RANGES.halfWidthMm
   if (inPlan.startsWith('sideBraces.atMm.')) return SIDE_BRACE_RANGE
+  if (inPlan.startsWith('strings.set.')) return (STRING_RANGES as Readonly<Record<string, FieldRange>>)[last] ?? null
+  if (inPlan.startsWith('strings.otherNotes.')) return STRING_RANGES.note
+  if (inPlan.startsWith('board.markersAt.')) return MARKER_RANGE
+  if (inPlan.startsWith('neck.boltsAtMm.')) return BOLT_RANGE
   if (inPlan.startsWith('rosette.rings.')) return (RING_RANGES as Readonly<Record<string, FieldRange>>)[last] ?? null
   return null
 }
@@ -54,6 +60,9 @@ const shown = (name: string): string => (name.length > LONGEST_NAME ? `${name.sl
 export function wrongField(field: string, detail: DoorDetail): DoorProblem {
   return { code: 'wrongField', field: shown(field), detail }
 }
+
+/** What a schema says of a value that is not there. */
+export const MISSING = 'missing'
 
 /** The first thing a schema holds against a value. */
 export function problemOfIssues(issues: readonly z.core.$ZodIssue[], prefix = ''): DoorProblem {
@@ -80,7 +89,6 @@ export function problemOfIssues(issues: readonly z.core.$ZodIssue[], prefix = ''
   const range = rangeOf(field)
   if (range !== null && range.type !== 'whole' && range.type !== 'choice')
     return wrongField(field, { kind: 'range', range })
-  if (issue.code === 'invalid_type' && issue.message.endsWith('received undefined'))
-    return wrongField(field, { kind: 'missing' })
+  if (issue.code === 'invalid_type' && issue.message === MISSING) return wrongField(field, { kind: 'missing' })
   return wrongField(field, { kind: 'form' })
 }

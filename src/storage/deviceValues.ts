@@ -1,4 +1,4 @@
-import { z } from 'zod'
+import * as z from 'zod/mini'
 import type { Result } from '../record/result.ts'
 import type { Database } from './database.ts'
 import { reopening, writeDurably, type WriteProblem } from './writeDurably.ts'

@@ -1,7 +1,7 @@
 import { figureText } from '../format/figure.ts'
 import { formatAngle } from '../format/formatQuantity.ts'
 import { parseAngle } from '../format/parseAngle.ts'
-import type { FieldRange } from '../record/fields.ts'
+import type { FieldRange } from '../record/fieldRange.ts'
 import { FIELD_WORDS, fieldProblem, outsideRange } from '../words/fieldProblem.ts'
 import type { FieldBinding } from './fieldBinding.ts'
 import { TypedField } from './TypedField.tsx'

@@ -1,5 +1,5 @@
 import { parseCount } from '../format/parseCount.ts'
-import type { FieldRange } from '../record/fields.ts'
+import type { FieldRange } from '../record/fieldRange.ts'
 import { FIELD_WORDS, fieldProblem, outsideRange } from '../words/fieldProblem.ts'
 import type { FieldBinding } from './fieldBinding.ts'
 import { TypedField } from './TypedField.tsx'

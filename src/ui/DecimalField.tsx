@@ -1,8 +1,8 @@
 import { type Figure, figureText } from '../format/figure.ts'
 import { formatDecimal } from '../format/formatDecimal.ts'
 import { parseDecimal } from '../format/parseDecimal.ts'
-import type { FieldRange } from '../record/fields.ts'
-import { fieldProblem, outsideRange } from '../words/fieldProblem.ts'
+import type { FieldRange } from '../record/fieldRange.ts'
+import { FIELD_WORDS, fieldProblem, outsideRange } from '../words/fieldProblem.ts'
 import type { FieldBinding } from './fieldBinding.ts'
 import { TypedField } from './TypedField.tsx'
 import { type Reading, useTypedText } from './useTypedText.ts'
@@ -11,16 +11,19 @@ export type DecimalRange = Extract<FieldRange, { type: 'plain' }>
 
 interface Props {
   readonly label: string
-  /** In the unit of the range. */
-  readonly binding: FieldBinding<number>
+  /** In the unit of the range; null where it may be open. */
+  readonly binding: FieldBinding<number | null>
   readonly range: DecimalRange
+  /** What an empty field means. */
+  readonly emptyMeans?: string
 }
 
-/** A decimal number in the one unit its field has: percent, newtons, gigapascals. */
-export function DecimalField({ label, binding, range }: Props) {
+/** A decimal number in the one unit its field has: percent, newtons, grams a metre. */
+export function DecimalField({ label, binding, range, emptyMeans }: Props) {
   const figure = (amount: number): Figure => formatDecimal(amount, range.unit)
   const allowed = `${figureText(figure(range.min))} – ${figureText(figure(range.max))}`
-  const read = (text: string): Reading<number> => {
+  const read = (text: string): Reading<number | null> => {
+    if (range.open && text.trim() === '') return { ok: true, value: null }
     const parsed = parseDecimal(text, range.unit)
     if (!parsed.ok) {
       const spellings = parsed.problem.code === 'ambiguous' ? parsed.problem.readings : null
@@ -35,17 +38,20 @@ export function DecimalField({ label, binding, range }: Props) {
       spellings: null,
     }
   }
-  const typed = useTypedText<number>(binding, read, (amount) => figureText({ ...figure(amount), unit: '' }))
+  const typed = useTypedText<number | null>(binding, read, (amount) =>
+    amount === null ? '' : figureText({ ...figure(amount), unit: '' }),
+  )
   return (
     <TypedField
       label={label}
       name={binding.name}
       typed={typed}
-      unit={figure(binding.value).unit}
-      understood={typed.reading?.ok ? figure(typed.reading.value) : null}
+      unit={figure(binding.value ?? range.min).unit}
+      understood={typed.reading?.ok && typed.reading.value !== null ? figure(typed.reading.value) : null}
       range={allowed}
       width={7}
       inputMode="decimal"
+      placeholder={binding.value === null ? (emptyMeans ?? FIELD_WORDS.isOpen) : undefined}
     />
   )
 }

@@ -4,7 +4,7 @@ import { type Figure, figureText } from '../format/figure.ts'
 import { formatAllowedRange } from '../format/formatAllowedRange.ts'
 import { formatLength } from '../format/formatLength.ts'
 import { parseLength } from '../format/parseLength.ts'
-import type { FieldRange } from '../record/fields.ts'
+import type { FieldRange } from '../record/fieldRange.ts'
 import { FIELD_WORDS, fieldProblem, outsideRange } from '../words/fieldProblem.ts'
 import type { FieldBinding } from './fieldBinding.ts'
 import { TypedField } from './TypedField.tsx'
@@ -21,10 +21,12 @@ interface Props {
   readonly units: ShopUnits
   /** What an open field was solved to, mm; null or left out: not known. */
   readonly solvedMm?: number | 'flat' | null
+  /** What an open field means, where nothing is solved for. */
+  readonly openWord?: string
 }
 
 /** A length as a maker types it, kept in mm, shown in the shop's unit for its kind. */
-export function LengthField({ label, binding, range, units, solvedMm = null }: Props) {
+export function LengthField({ label, binding, range, units, solvedMm = null, openWord }: Props) {
   const [lastMm, setLastMm] = useState<number | null>(null)
   if (typeof binding.value === 'number' && binding.value !== lastMm) setLastMm(binding.value)
   const read = (text: string) => readLength(text, label, range, units)
@@ -50,7 +52,7 @@ export function LengthField({ label, binding, range, units, solvedMm = null }: P
       unit={typeof value === 'number' ? unitBehind(formatLength(value, range.quantity, units)) : ''}
       understood={understood}
       range={allowed.text}
-      placeholder={value === null ? openText(solvedMm, range, units) : undefined}
+      placeholder={value === null ? (openWord ?? openText(solvedMm, range, units)) : undefined}
     >
       {range.flat && (
         <button
@@ -70,10 +72,10 @@ export function LengthField({ label, binding, range, units, solvedMm = null }: P
           type="button"
           disabled={binding.readOnly}
           aria-pressed={shownValue === null}
-          aria-label={`${label}: ${FIELD_WORDS.open}`}
+          aria-label={`${label}: ${openWord ?? FIELD_WORDS.open}`}
           onClick={() => choose(shownValue === null ? (typeof solvedMm === 'number' ? solvedMm : aNumber()) : null)}
         >
-          {FIELD_WORDS.open}
+          {openWord ?? FIELD_WORDS.open}
         </button>
       )}
     </TypedField>

@@ -88,4 +88,13 @@ export const CAUTION_WORDS: Readonly<Record<CautionKey, CautionWords>> = {
       'Some shell and bone comes from protected animals: keep the papers.',
     ],
   },
+  strings: {
+    title: 'Strings under tension',
+    short: 'A string that breaks whips: glasses on, face away, bring up slowly; point cut ends downward.',
+    full: [
+      'A string at pitch pulls with 50 to 180 N. When it breaks, or slips from its post, its end whips: cover your eyes and keep your face out of its way.',
+      'Bring all strings up slowly and watch bridge, joint and head. Slacken before working on any of them.',
+      'Cut ends are needles: bend them in, and throw clippings into a tin.',
+    ],
+  },
 }

@@ -1,4 +1,4 @@
-import type { FieldRange } from '../record/fields.ts'
+import type { FieldRange } from '../record/fieldRange.ts'
 import type { DoorDetail, DoorProblem } from '../record/problem.ts'
 
 /** How a sentence about a refused file names fields and ranges; each has a plain form of its own. */

@@ -56,6 +56,39 @@ export const DRAWING_WORDS: Record<DrawingName, { readonly name: string; readonl
     description:
       'The neck block from above with the curve of its glue face, and from the side with its heights and the slopes of its ends.',
   },
+  fretboard: {
+    name: 'Fingerboard',
+    description:
+      'The fingerboard from above, nut to the right: every fret with its number and its place from the nut, strings, markers, and where it lies over the joint.',
+  },
+  strings: {
+    name: 'Nut and saddle',
+    description:
+      'Nut and saddle cut across, seen from the tail: every string at its place and thickness, the board under the nut, the bridge under the saddle.',
+  },
+  neckSet: {
+    name: 'Neck set',
+    description:
+      'Top, bridge and board in the plane of the centreline, before stringing, with the plane of the frets carried on to the saddle and the room under the board.',
+  },
+  bridge: {
+    name: 'Bridge from above',
+    description:
+      'The bridge with its slanted saddle slot behind the uncompensated line, pins or tie holes, strings, and the plate under it.',
+  },
+  bridgeSection: {
+    name: 'Bridge cut along',
+    description: 'Bridge, saddle and string in the plane of the centreline, with the top and the plate under them.',
+  },
+  neckSide: {
+    name: 'Neck from the side',
+    description:
+      'Shaft, heel and head with the board on: thicknesses at two frets, the cheek at the neck angle, what enters the block, bolts and the rod’s channel.',
+  },
+  head: {
+    name: 'Head from above',
+    description: 'Tuner holes and the way of every string from its slot in the nut to its post.',
+  },
   rosette: {
     name: 'Soundhole and rosette',
     description:
@@ -71,6 +104,7 @@ export const SEEN_FROM_WORDS: Record<SeenFrom, string> = {
   trebleSide: 'Seen from the treble side',
   section: 'Section',
   glueFace: 'Seen on the glue face',
+  tail: 'Seen from the tail',
 }
 
 export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
@@ -103,6 +137,10 @@ export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
   contourFromAbove: 'from above',
   blockFromSide: 'from the side',
   glueFace: 'glue face',
+  joint: 'joint',
+  nut: 'nut',
+  saddle: 'saddle',
+  fretPlane: 'plane of the frets',
 }
 
 export const DRAWING_FRAME_WORDS = {

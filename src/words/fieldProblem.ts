@@ -53,4 +53,10 @@ export const FIELD_WORDS = {
   asked: 'Which is meant',
 } as const
 
+/** Notes in scientific pitch notation. */
+export const NOTE_WORDS = {
+  problem: (label: string, range: string): string =>
+    `${label} is no note: write it like E2, F#3 or Bb2, from ${range.replace(' – ', ' to ')}.`,
+} as const
+
 const shortened = (text: string): string => (text.length > 24 ? `${text.slice(0, 24)}…` : text)

@@ -2,6 +2,7 @@ import type { BACK_FORMS, OutlinePiece, RingPlan, TOP_FORMS } from '../core/plan
 import type { PlanField } from '../core/planFields.ts'
 import type { FieldWords } from './fields/fieldWords.ts'
 import { INSIDE_FIELDS } from './fields/inside.ts'
+import { BOARD_FIELDS, NECK_FIELDS } from './fields/neck.ts'
 import { OUTLINE_FIELDS } from './fields/outline.ts'
 import { RIM_FIELDS } from './fields/rim.ts'
 
@@ -17,6 +18,7 @@ export const FIELD_WORDS: Record<PlanField, FieldWords> = {
     name: 'Flat begins at',
     hint: 'From the tail, often at the upper cross brace.',
   },
+  'top.flatSlope': { name: 'The flat falls', hint: 'So that the board lies on it, or by a figure of your own.' },
   'top.flatSlopeDeg': { name: 'Fall of the flat', hint: 'Toward the neck, against the rim plane.' },
   'top.riseAtSaddleMm': { name: 'Rise at the saddle', hint: 'Crown of the plate over the flat rim.' },
   'plates.topMm': { name: 'Top thickness', hint: 'Of the plate.' },
@@ -26,11 +28,8 @@ export const FIELD_WORDS: Record<PlanField, FieldWords> = {
   'blocks.neck.widthMm': { name: 'Neck block, width', hint: 'Across the body.' },
   'blocks.neck.thicknessMm': { name: 'Neck block, thickness', hint: 'Along the centreline.' },
   ...INSIDE_FIELDS,
-  'scale.lengthMm': { name: 'Scale length', hint: 'Nut to saddle line, uncompensated.' },
-  'scale.jointFret': { name: 'Fret at the joint', hint: 'Over the neck joint.' },
-  'board.overBodyMm': { name: 'Board over the body', hint: 'Neck joint to its square end.' },
-  'board.widthAtJointMm': { name: 'Board width at the joint', hint: 'Whole width.' },
-  'board.widthAtEndMm': { name: 'Board width at its end', hint: 'Whole width.' },
+  ...BOARD_FIELDS,
+  ...NECK_FIELDS,
   'soundhole.centreMm': { name: 'Centre of the hole', hint: 'From the tail.' },
   'soundhole.radiusMm': { name: 'Radius of the hole', hint: 'Of the finished hole.' },
   'soundhole.cutterMm': { name: 'Cutter for the hole', hint: 'Diameter.' },

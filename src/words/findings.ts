@@ -1,7 +1,9 @@
 import type { Finding, FindingCode } from '../core/findings.ts'
 import { BODY_FINDINGS } from './findings/body.ts'
+import { BRIDGE_FINDINGS } from './findings/bridge.ts'
 import type { FindingText, FindingWriter, Say } from './findings/findingWords.ts'
 import { INSIDE_FINDINGS } from './findings/inside.ts'
+import { NECK_FINDINGS } from './findings/neck.ts'
 import { OUTLINE_FINDINGS } from './findings/outline.ts'
 import { PLATE_FINDINGS } from './findings/plates.ts'
 import { ROSETTE_FINDINGS } from './findings/rosette.ts'
@@ -13,6 +15,8 @@ const WRITERS: Record<FindingCode, FindingWriter> = {
   ...INSIDE_FINDINGS,
   ...PLATE_FINDINGS,
   ...ROSETTE_FINDINGS,
+  ...NECK_FINDINGS,
+  ...BRIDGE_FINDINGS,
 }
 
 /**

@@ -15,6 +15,8 @@ export const PAPER_WORDS = {
     station: 'Station',
     blank: 'Blank',
     brace: 'Brace',
+    fret: 'Fret',
+    string: 'String',
   },
   done: 'Done, date',
   alreadyDone: 'signed off',
@@ -23,6 +25,8 @@ export const PAPER_WORDS = {
   ...FIGURE_WORDS,
   places: PLACE_WORDS,
   ring: (place: number) => `Ring ${place}`,
+  fret: (fret: number) => `Fret ${fret}`,
+  boardEnd: 'Board’s end',
   sides: { bass: 'Bass side', treble: 'Treble side' },
   /** A piece of a side that is made of more than one, counted from the tail. */
   pieceOfSide: (side: string, piece: number) => `${side}, piece ${piece}`,

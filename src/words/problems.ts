@@ -1,4 +1,4 @@
-import type { FieldRange } from '../record/fields.ts'
+import type { FieldRange } from '../record/fieldRange.ts'
 import type { DoorProblem } from '../record/problem.ts'
 import { doorSentence } from './doorProblem.ts'
 

@@ -1,5 +1,18 @@
 /** The sheets of an instrument that answer a question of the bench, in the order a body is thought out. */
-export const SHEETS = ['outline', 'sides', 'domes', 'blocks', 'linings', 'rosette', 'numbers'] as const
+export const SHEETS = [
+  'outline',
+  'sides',
+  'domes',
+  'blocks',
+  'linings',
+  'rosette',
+  'frets',
+  'strings',
+  'neckSet',
+  'bridge',
+  'neck',
+  'numbers',
+] as const
 export type Sheet = (typeof SHEETS)[number]
 
 interface SheetWords {
@@ -40,6 +53,31 @@ export const SHEET_WORDS: Record<Sheet, SheetWords> = {
     title: 'Where do I cut for the rosette?',
     lead: 'The middle of the cutter runs on the cutter circles.',
   },
+  frets: {
+    name: 'Frets',
+    title: 'Where do the frets go?',
+    lead: 'Saw every slot from the nut, never from the slot before: small errors would add up.',
+  },
+  strings: {
+    name: 'Strings',
+    title: 'How hard do the strings pull?',
+    lead: 'Gaps between strings are equal, not their middles. Masses of wound strings are their maker’s to state.',
+  },
+  neckSet: {
+    name: 'Neck set',
+    title: 'How is the neck set?',
+    lead: 'Lay a straightedge on the frets and measure at the saddle line, before the bridge is glued.',
+  },
+  bridge: {
+    name: 'Bridge',
+    title: 'Where does the saddle go?',
+    lead: 'Measured from the real fret 12. Compensation is an estimate to start from.',
+  },
+  neck: {
+    name: 'Neck cut',
+    title: 'How is the neck cut?',
+    lead: 'Thicknesses at fret 1 and 10 count the board. What collides, or grows thin, is said below.',
+  },
   numbers: {
     name: 'Numbers',
     title: 'What are all the numbers?',
@@ -73,31 +111,6 @@ export const PLACE_WORDS = {
   neck: 'Neck',
 } as const
 
-/** Parts of the table of all numbers. */
-export const PART_WORDS = {
-  body: 'Body',
-  pieces: 'Compass pieces as solved',
-  readings: 'Half-widths as read',
-  fit: 'How the outline fits',
-  cutaway: 'Cutaway',
-  sides: 'Sides',
-  blanks: 'Blanks of the sides',
-  rim: 'Stations round the rim',
-  trebleRim: 'Stations of a treble side of its own',
-  places: 'Named places of the rim',
-  treblePlaces: 'Named places of a treble side of its own',
-  top: 'Top',
-  back: 'Back',
-  blocks: 'Blocks',
-  linings: 'Linings',
-  sideBraces: 'Side braces',
-  trebleBraces: 'Side braces of a treble side of its own',
-  caul: 'Caul',
-  scale: 'Scale and board',
-  soundhole: 'Soundhole',
-  rosette: 'Rosette',
-} as const
-
 /** What stands in place of a number. */
 export const FIGURE_WORDS = { flat: 'flat', none: 'none' } as const
 
@@ -118,6 +131,9 @@ export const TOOL_WORDS = {
   bevelGauge: 'bevel gauge',
   contourBoard: 'contour board',
   dividers: 'dividers',
+  feelerGauge: 'feeler gauge',
+  radiusGauge: 'radius gauge',
+  protractor: 'protractor',
 } as const
 
 export const HELP_WORDS = {

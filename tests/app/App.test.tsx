@@ -77,7 +77,7 @@ describe('the title block', () => {
     const panel = document.querySelectorAll<HTMLElement>('[popover]')[1]!
     const opening = Object.assign(new Event('toggle'), { newState: 'open', oldState: 'closed' })
     act(() => void panel.dispatchEvent(opening))
-    await user.type(within(panel).getByLabelText('Revision code on a printed sheet'), printed.toLowerCase())
+    await user.type(await within(panel).findByLabelText('Revision code on a printed sheet'), printed.toLowerCase())
     expect(within(panel).getByText('106.0 mm → 99.0 mm')).toBeInTheDocument()
     await user.click(within(panel).getByRole('button', { name: /^Undo/u, hidden: true }))
     expect(doc().plan.rim.depthAtTailMm).toBe(106)

@@ -45,10 +45,10 @@ describe('the steel-string model against the table worked out for it', () => {
   // The table takes the board as parallel, as wide as its end, and 6 longer than to its last fret, the twentieth, unrounded. With its taper
   // a ring is hidden over up to 0.3 degrees less.
   const { plan } = STEEL_STRING
-  const overBodyMm = 645 * (2 ** (-14 / 12) - 2 ** (-20 / 12)) + 6
+  const endMm = numbers.board.widthAtEndMm
   const parallel = compute({
     ...plan,
-    board: { overBodyMm, widthAtJointMm: plan.board.widthAtEndMm, widthAtEndMm: plan.board.widthAtEndMm },
+    board: { ...plan.board, nutWidthMm: endMm, widthAtTwelfthMm: endMm },
   })
   test.each(known.rings.map((ring, i) => [ring.ri, ring.ro, ring.hidden_deg, i]))(
     'the ring %d to %d is hidden over %d degrees',
@@ -83,6 +83,33 @@ describe('the steel-string model against the table worked out for it', () => {
     expectWithin(numbers.back.axisAtMm, known.back_axis_x, 0.05)
     expectWithin(numbers.sides.deepestInsideMm, known.largest_depth_between_domes, TO)
     expectWithin(numbers.sides.bodyDepthAtTailMm, known.finished_depth_tail_with_plates, TO)
+  })
+
+  test('the set of the neck, as built and as the same geometry asks without the rise', () => {
+    const { strung, built } = known.neck_set
+    const { neckSet, top } = numbers
+    expectWithin(neckSet.angleRad / DEG, built['neck_angle_deg']!, TO)
+    expectWithin(top.neckEdgeMm, built['neck_edge_z']!, TO)
+    expectWithin(neckSet.fretPlaneOverTopMm, built['fret_plane_over_top_at_saddle']!, 1e-9)
+    expectWithin(neckSet.fretPlaneOverBridgeMm, built['over_bridge_top']!, 1e-9)
+    expectWithin(neckSet.faceAtNutMm, built['neck_face_at_nut']!, 2 * TO)
+    expectWithin(neckSet.angleStrungRad / DEG, strung['neck_angle_deg']!, TO)
+    expectWithin(geometry.neck.strung.edgeMm, strung['neck_edge_z']!, TO)
+    expectWithin(neckSet.fretPlaneOverTopStrungMm, strung['fret_plane_over_top_at_saddle']!, 1e-9)
+    expectWithin(neckSet.fretPlaneOverBridgeStrungMm, strung['over_bridge_top']!, 1e-9)
+    const { shape, strung: line } = geometry.neck
+    expectWithin(line.edgeMm - (shape.nutMm - shape.jointMm) * line.slope, strung['neck_face_at_nut']!, 2 * TO)
+    // The board lies on the flat: no room under it anywhere.
+    for (const { gapMm } of neckSet.gaps) expectWithin(gapMm, 0, 1e-6)
+  })
+
+  test('the board over the body, and what the strings pull', () => {
+    expectWithin(numbers.board.overBodyMm, known.board['end_beyond_joint']!, TO)
+    expectWithin(numbers.board.widthAtJointMm, known.board['width_at_joint']!, TO)
+    expectWithin(numbers.board.widthAtEndMm, known.board['width_at_end']!, TO)
+    known.strings.tension_N.forEach((newtons, i) => expectWithin(numbers.strings[i]!.tensionN, newtons, 0.06))
+    expectWithin(numbers.stringSet.tensionN, known.strings.total_N, 0.5)
+    expectWithin(numbers.stringSet.torqueNm, known.strings.bridge_torque_Nm, TO)
   })
 
   test('nothing about it needs a finding', () => expect(findings).toEqual([]))

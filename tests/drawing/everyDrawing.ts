@@ -2,8 +2,9 @@ import type { Computed } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
 import type { Plan } from '../../src/core/plan.ts'
 import type { Quantity } from '../../src/core/quantity.ts'
-import type { Drawing, DrawingName } from '../../src/drawing/drawing.ts'
+import { type Drawing, type DrawingName, isNeckDrawing } from '../../src/drawing/drawing.ts'
 import { type DrawingOptions, type DrawnPlan, drawingOf } from '../../src/drawing/drawingOf.ts'
+import { type DrawnNeck, neckDrawingOf } from '../../src/drawing/neckDrawingOf.ts'
 import type { Sheet } from '../../src/drawing/sheet.ts'
 import { SHAPE_WORDS } from '../../src/words/drawing.ts'
 import { STEEL_STRING } from '../generators/demoModels.ts'
@@ -21,15 +22,28 @@ const NAMES: readonly DrawingName[] = [
   'blockTail',
   'blockNeck',
   'rosette',
+  'fretboard',
+  'strings',
+  'neckSet',
+  'bridge',
+  'bridgeSection',
+  'neckSide',
+  'head',
 ]
+
+/** By its name, whatever it is of. */
+const drawn = (name: DrawingName, computed: Computed, plan: DrawnPlan & DrawnNeck, options: DrawingOptions): Drawing =>
+  isNeckDrawing(name)
+    ? neckDrawingOf(name, computed, plan, options.heightsTimes)
+    : drawingOf(name, computed, plan, options)
 
 /** Every drawing once, the treble side where it shows one. */
 export const everyDrawing = (
   computed: Computed,
   heightsTimes: number,
-  plan: DrawnPlan = STEEL_STRING.plan,
+  plan: DrawnPlan & DrawnNeck = STEEL_STRING.plan,
 ): Record<DrawingName, Drawing> =>
-  Object.fromEntries(NAMES.map((name) => [name, drawingOf(name, computed, plan, { heightsTimes })])) as Record<
+  Object.fromEntries(NAMES.map((name) => [name, drawn(name, computed, plan, { heightsTimes })])) as Record<
     DrawingName,
     Drawing
   >
@@ -37,7 +51,7 @@ export const everyDrawing = (
 /** The same, and both sides of those that show one. */
 export const everyView = (computed: Computed, plan: Plan, heightsTimes = 8): [string, Drawing][] =>
   NAMES.flatMap((name): [string, Drawing][] => {
-    const view = (options: DrawingOptions) => drawingOf(name, computed, plan, { heightsTimes, ...options })
+    const view = (options: DrawingOptions) => drawn(name, computed, plan, { heightsTimes, ...options })
     return name === 'side' || name === 'inside'
       ? [
           [`${name}, treble`, view({ side: 'treble' })],

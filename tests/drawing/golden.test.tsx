@@ -20,7 +20,7 @@ function asFile(markup: string): string {
 }
 
 describe('accepted drawings', () => {
-  test.each(['plan', 'side', 'blankTreble', 'rosette'] as const)('%s', (name) => {
+  test.each(['plan', 'side', 'blankTreble', 'rosette', 'fretboard', 'neckSet', 'bridge'] as const)('%s', (name) => {
     const drawn = asFile(
       renderToStaticMarkup(
         <DrawingFrame mode="paper" drawing={drawings[name]} formatValue={plainValue} widthMm={120} heightMm={null} />,

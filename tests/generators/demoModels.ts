@@ -1,4 +1,5 @@
 import { arc, type DemoModel, lining, noCutaway, notRead, rings, STEEL_PIECES, straight } from './demoModel.ts'
+import { SMALL_NECK, STEEL_NECK } from './demoNecks.ts'
 import { NYLON_STRING } from './demoNylon.ts'
 
 export const STEEL_STRING: DemoModel = {
@@ -40,7 +41,14 @@ export const STEEL_STRING: DemoModel = {
       firstLeavesBackMm: 0.3,
     },
     back: { form: 'sphere', radiusMm: 4600 },
-    top: { form: 'flatUpperBout', radiusMm: 8500, flatFromMm: 406, flatSlopeDeg: 1.312, riseAtSaddleMm: 3.5 },
+    top: {
+      form: 'flatUpperBout',
+      radiusMm: 8500,
+      flatFromMm: 406,
+      flatSlope: 'neckSet',
+      flatSlopeDeg: 1.312,
+      riseAtSaddleMm: 3.5,
+    },
     plates: { topMm: 2.8, backMm: 2.5 },
     blocks: { tail: { widthMm: 76, thicknessMm: 22 }, neck: { widthMm: 80, thicknessMm: 36 } },
     linings: { top: lining('kerfed', 6.5, 15), back: lining('kerfed', 6.5, 15), wastePercent: 10 },
@@ -54,8 +62,7 @@ export const STEEL_STRING: DemoModel = {
       ends: 'betweenLinings',
     },
     caul: { spanMm: 92, widthMm: 22, heightMm: 12, modulusGPa: 11, forceN: 300 },
-    scale: { lengthMm: 645, jointFret: 14 },
-    board: { overBodyMm: 90.15, widthAtJointMm: 56.2, widthAtEndMm: 59.28 },
+    ...STEEL_NECK,
     soundhole: { centreMm: 356, radiusMm: 50, cutterMm: 6 },
     rosette: {
       rings: rings(
@@ -122,15 +129,14 @@ export const SMALL: DemoModel = {
       firstLeavesBackMm: 0.2,
     },
     back: { form: 'sphere', radiusMm: 3600 },
-    top: { form: 'flatRim', radiusMm: 6000, flatFromMm: 258, flatSlopeDeg: 1, riseAtSaddleMm: 1 },
+    top: { form: 'flatRim', radiusMm: 6000, flatFromMm: 258, flatSlope: 'neckSet', flatSlopeDeg: 1, riseAtSaddleMm: 1 },
     plates: { topMm: 1.9, backMm: 1.8 },
     blocks: { tail: { widthMm: 45, thicknessMm: 12 }, neck: { widthMm: 48, thicknessMm: 20 } },
     linings: { top: lining('kerfed', 4.5, 9), back: lining('kerfed', 4.5, 9), wastePercent: 10 },
     binding: { heightMm: 4, thicknessMm: 1.5, topPurflingMm: 0, backPurflingMm: 0 },
     sideBraces: { form: 'none', atMm: null, spacingMm: 90, widthMm: 6, thicknessMm: 2.5, ends: 'betweenLinings' },
     caul: { spanMm: 60, widthMm: 16, heightMm: 9, modulusGPa: 11, forceN: 150 },
-    scale: { lengthMm: 432, jointFret: 14 },
-    board: { overBodyMm: 43.7, widthAtJointMm: 45.98, widthAtEndMm: 47.8 },
+    ...SMALL_NECK,
     soundhole: { centreMm: 223.5, radiusMm: 33, cutterMm: 5 },
     rosette: {
       rings: rings({ innerRadiusMm: 39, outerRadiusMm: 43, join: 'openUnderBoard', gapMm: null, tileCount: null }),

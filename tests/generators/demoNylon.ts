@@ -1,3 +1,4 @@
+import { NYLON_NECK } from './demoNecks.ts'
 import type { HalfWidthsPlan, Plan } from '../../src/core/plan.ts'
 import { type DemoModel, lining, noCutaway, rings, STEEL_PIECES } from './demoModel.ts'
 
@@ -86,7 +87,14 @@ export const NYLON_STRING: DemoModel = {
       firstLeavesBackMm: 0.3,
     },
     back: { form: 'sphere', radiusMm: 4600 },
-    top: { form: 'flatRim', radiusMm: 6000, flatFromMm: 375, flatSlopeDeg: 0, riseAtSaddleMm: 2.2 },
+    top: {
+      form: 'flatRim',
+      radiusMm: 6000,
+      flatFromMm: 375,
+      flatSlope: 'neckSet',
+      flatSlopeDeg: 0,
+      riseAtSaddleMm: 2.2,
+    },
     plates: { topMm: 2.4, backMm: 2.3 },
     blocks: { tail: { widthMm: 70, thicknessMm: 16 }, neck: { widthMm: 56, thicknessMm: 12 } },
     linings: { top: lining('singleBlocks', 6, 12), back: lining('solidBent', 5, 15), wastePercent: 15 },
@@ -100,8 +108,7 @@ export const NYLON_STRING: DemoModel = {
       ends: 'betweenLinings',
     },
     caul: { spanMm: 84, widthMm: 20, heightMm: 11, modulusGPa: 11, forceN: 250 },
-    scale: { lengthMm: 650, jointFret: 12 },
-    board: { overBodyMm: 111.09, widthAtJointMm: 62, widthAtEndMm: 65.42 },
+    ...NYLON_NECK,
     soundhole: { centreMm: 336, radiusMm: 42.5, cutterMm: 6 },
     rosette: {
       rings: rings({ innerRadiusMm: 47, outerRadiusMm: 75, join: 'openUnderBoard', gapMm: null, tileCount: null }),

@@ -1,7 +1,19 @@
 import fc from 'fast-check'
 import {
+  BOARD_SURFACES,
+  COMPENSATIONS,
+  FRET_FANS,
+  NECK_JOINTS,
+  PIN_RUNS,
+  RODS,
+  STRING_HOLDS,
+  STRING_MATERIALS,
+  TUNER_SIDES,
+} from '../../src/core/neckPlan.ts'
+import {
   BACK_FORMS,
   CUTAWAY_FORMS,
+  FLAT_SLOPES,
   HANDS,
   LINING_KINDS,
   OUTLINE_KINDS,
@@ -15,7 +27,6 @@ import {
 import { PLAN_FIELDS, type PlanField } from '../../src/core/planFields.ts'
 import {
   FIELDS,
-  type FieldRange,
   MOST_END_READINGS,
   MOST_PIECES,
   MOST_RINGS,
@@ -25,6 +36,15 @@ import {
   RING_RANGES,
   SIDE_BRACE_RANGE,
 } from '../../src/record/fields.ts'
+import type { FieldRange } from '../../src/record/fieldRange.ts'
+import {
+  BOLT_RANGE,
+  MARKER_RANGE,
+  MOST_BOLTS,
+  MOST_MARKERS,
+  MOST_STRINGS,
+  STRING_RANGES,
+} from '../../src/record/neckFields.ts'
 import { DEMO_MODELS } from './demoModels.ts'
 import { real } from './real.ts'
 
@@ -46,7 +66,10 @@ function within(range: FieldRange): fc.Arbitrary<number | 'flat' | null> {
     const count = fc.integer({ min: range.min, max: range.max })
     return range.open ? fc.option(count, { nil: null, freq: 6 }) : count
   }
-  if (range.type === 'plain') return real(range.min, range.max)
+  if (range.type === 'plain') {
+    const amount = real(range.min, range.max)
+    return range.open ? fc.option(amount, { nil: null, freq: 6 }) : amount
+  }
   if (range.type !== 'length') throw new Error('a choice has no range')
   const length = fc.oneof(
     { weight: 8, arbitrary: real(range.minMm, range.maxMm) },
@@ -101,6 +124,18 @@ const drawnPath = fc.option(
   { nil: null },
 )
 
+const note = within(STRING_RANGES.note) as fc.Arbitrary<number>
+const string = fc.record({
+  material: fc.constantFrom(...STRING_MATERIALS),
+  diameterMm: within(STRING_RANGES.diameterMm),
+  coreMm: within(STRING_RANGES.coreMm),
+  massGPerM: within(STRING_RANGES.massGPerM),
+  note,
+  pairedWithNext: fc.boolean(),
+})
+const numbersIn = (range: FieldRange, maxLength: number) =>
+  fc.array(within(range) as fc.Arbitrary<number>, { maxLength })
+
 /** Fields replaced whole, and those that choose. */
 const VALUES: Readonly<Partial<Record<PlanField, fc.Arbitrary<unknown>>>> = {
   handed: fc.constantFrom(...HANDS),
@@ -114,6 +149,7 @@ const VALUES: Readonly<Partial<Record<PlanField, fc.Arbitrary<unknown>>>> = {
   'rim.method': fc.constantFrom(...RIM_METHODS),
   'back.form': fc.constantFrom(...BACK_FORMS),
   'top.form': fc.constantFrom(...TOP_FORMS),
+  'top.flatSlope': fc.constantFrom(...FLAT_SLOPES),
   'linings.top.kind': fc.constantFrom(...LINING_KINDS),
   'linings.back.kind': fc.constantFrom(...LINING_KINDS),
   'sideBraces.form': fc.constantFrom(...SIDE_BRACE_FORMS),
@@ -122,6 +158,18 @@ const VALUES: Readonly<Partial<Record<PlanField, fc.Arbitrary<unknown>>>> = {
     fc.array(within(SIDE_BRACE_RANGE) as fc.Arbitrary<number>, { maxLength: MOST_SIDE_BRACES }),
     { nil: null },
   ),
+  'scale.fan': fc.constantFrom(...FRET_FANS),
+  'board.surface': fc.constantFrom(...BOARD_SURFACES),
+  'board.markersAt': numbersIn(MARKER_RANGE, MOST_MARKERS),
+  'strings.set': fc.array(string, { minLength: 1, maxLength: MOST_STRINGS }),
+  'strings.otherNotes': fc.option(numbersIn(STRING_RANGES.note, MOST_STRINGS), { nil: null }),
+  'bridge.holds': fc.constantFrom(...STRING_HOLDS),
+  'bridge.pinRun': fc.constantFrom(...PIN_RUNS),
+  'bridge.compensation': fc.constantFrom(...COMPENSATIONS),
+  'neck.joint': fc.constantFrom(...NECK_JOINTS),
+  'neck.boltsAtMm': numbersIn(BOLT_RANGE, MOST_BOLTS),
+  'neck.rod': fc.constantFrom(...RODS),
+  'head.tuners': fc.constantFrom(...TUNER_SIDES),
   'rosette.rings': fc.dictionary(fc.uuid(), ring, { maxKeys: MOST_RINGS }),
 }
 

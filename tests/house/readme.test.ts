@@ -14,12 +14,18 @@ const unitOf = (key: (typeof NUMBER_KEYS)[number]): string =>
     bodyLength: 'mm',
     domeRadius: 'mm',
     thickness: 'mm',
+    fineLength: 'mm',
     force: 'N',
     stress: 'MPa',
+    torque: 'N m',
+    frequency: 'Hz',
+    linearMass: 'g/m',
   })[aboutNumber(key).quantity]
 
 test('the README lists every number with its unit, under its name in the program, and no other', () => {
-  const rows = readme.split('\n').filter((line) => /^\| `[\w.[\]]+` \| (mm²?|rad|count|N|MPa) \|/.test(line))
+  const rows = readme
+    .split('\n')
+    .filter((line) => /^\| `[\w.[\]]+` \| (mm²?|rad|count|N|MPa|N m|Hz|g\/m) \|/.test(line))
   expect(rows).toEqual(NUMBER_KEYS.map((key) => `| \`${key}\` | ${unitOf(key)} | ${NUMBER_WORDS[key].name} |`))
 })
 
@@ -29,8 +35,11 @@ test('a key says its unit itself', () => {
       mm: /Mm$/,
       rad: /Rad$/,
       'mm²': /Mm2$/,
-      count: /(passes|inflections|blank)$/,
+      count: /(passes|inflections|blank|number|fret|count)$/,
       N: /N$/,
+      'N m': /Nm$/,
+      Hz: /Hz$/,
+      'g/m': /GPerM$/,
       MPa: /MPa$/,
     }[unitOf(key)]
     expect(key).toMatch(ending ?? /never/)

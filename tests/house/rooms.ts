@@ -7,14 +7,14 @@ export interface Room {
 
 export const ROOMS: Readonly<Record<string, Room>> = {
   core: { values: [], types: [], packages: [] },
-  record: { values: ['core'], types: [], packages: ['zod', 'immer'] },
+  record: { values: ['core'], types: [], packages: ['zod/mini', 'immer'] },
   format: { values: ['core'], types: ['record'], packages: ['fraction.js'] },
   words: { values: ['core'], types: ['record', 'format', 'drawing', 'papers'], packages: [] },
   drawing: { values: ['core'], types: ['format', 'words'], packages: [] },
   papers: { values: ['core', 'record', 'format', 'drawing'], types: ['words'], packages: [] },
   files: { values: ['core', 'record', 'drawing', 'format'], types: ['papers'], packages: ['saxes', 'svgpath'] },
   device: { values: [], types: [], packages: [] },
-  storage: { values: ['record'], types: ['core'], packages: ['dexie', 'zod'] },
+  storage: { values: ['record'], types: ['core'], packages: ['dexie', 'zod/mini'] },
   state: {
     values: ['core', 'record', 'files', 'storage', 'device'],
     types: [],
@@ -55,7 +55,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
 export const CORE_FOLDERS: Readonly<Record<string, readonly string[]>> = {
   units: [],
   geometry: ['units'],
-  instrument: ['units', 'geometry', 'figure.ts', 'plan.ts'],
+  instrument: ['units', 'geometry', 'figure.ts', 'plan.ts', 'neckPlan.ts'],
 }
 
 /** What of the core a view may call: tables, lists, and a part that answers one question; nothing that computes an instrument or draws a curve. */

@@ -79,7 +79,7 @@ describe.each(['desktop', 'tablet'] satisfies Bench[])('from the first call to t
   test('a finding shows, and leads to the field that mends it', async () => {
     const { page } = walk
     await turnTo(page, 'Rosette')
-    await write(page.getByRole('textbox', { name: /over the body/i }), '70')
+    await write(page.getByRole('textbox', { name: 'Frets', exact: true }), '18')
     const findings = page.getByRole('region', { name: 'What does not fit' })
     await findings.waitFor()
     expect(await findings.innerText()).toMatch(/gap/i)
@@ -87,7 +87,7 @@ describe.each(['desktop', 'tablet'] satisfies Bench[])('from the first call to t
     await press(page, page.getByRole('button', { name: /^Go to/ }).first())
     await page.waitForFunction(() => document.activeElement?.matches('input, select, button, [tabindex]') === true)
     await turnTo(page, 'Rosette')
-    await write(page.getByRole('textbox', { name: /over the body/i }), '90.15')
+    await write(page.getByRole('textbox', { name: 'Frets', exact: true }), '20')
     await findings.waitFor({ state: 'detached' })
     await untilSaved(page)
   })

@@ -17,10 +17,16 @@ function misfitFile(): string {
   saved.plan.back.radiusMm = 600
   saved.plan.blocks.neck.widthMm = 200
   saved.plan.soundhole.radiusMm = 38
-  saved.plan.board.overBodyMm = 30
+  saved.plan.top.flatSlope = 'entered'
+  saved.plan.board.endBeyondLastFretMm = 0
+  saved.plan.frets.slotDepthMm = 4.2
+  saved.plan.strings.nutSpreadMm = 38
+  saved.plan.setup.riseMm = 3
+  saved.plan.bridge.slotDepthMm = 6
+  saved.plan.head.thicknessMm = 9
   return JSON.stringify(saved)
 }
-const WITH_FINDINGS = ['', 'outline', 'sides', 'domes', 'blocks', 'rosette']
+const WITH_FINDINGS = ['', 'outline', 'sides', 'domes', 'blocks', 'rosette', 'frets', 'strings', 'bridge', 'neck']
 
 let site: Site
 beforeAll(async () => {

@@ -96,8 +96,17 @@ export async function write(field: Locator, text: string): Promise<void> {
 }
 
 /** Goes to a sheet of the instrument by its name in the register. */
-export const turnTo = (page: Page, name: string): Promise<void> =>
-  press(page, page.getByRole('navigation').getByRole('link', { name, exact: true }))
+export async function turnTo(page: Page, name: string): Promise<void> {
+  const link = page.getByRole('navigation').getByRole('link', { name, exact: true })
+  await page.getByRole('navigation').first().waitFor()
+  for (const group of ['Body', 'Neck']) {
+    if ((await link.count()) > 0) break
+    // It lies in a part of the register that is not open.
+    await press(page, page.getByRole('navigation').getByRole('link', { name: group, exact: true }))
+    await page.getByRole('navigation', { name: new RegExp(`^${group} of `) }).waitFor()
+  }
+  await press(page, link)
+}
 
 /** Waits until the title block says that everything is stored. */
 export const untilSaved = (page: Page): Promise<void> =>

@@ -5,7 +5,6 @@ import { SMALL as SMALL_MODEL, STEEL_STRING } from '../generators/demoModels.ts'
 export const STEEL: Plan = {
   ...STEEL_STRING.plan,
   top: { ...STEEL_STRING.plan.top, riseAtSaddleMm: 2 },
-  board: { overBodyMm: 90.2, widthAtJointMm: 56, widthAtEndMm: 57.5 },
   soundhole: { centreMm: 356, radiusMm: 50, cutterMm: 3 },
   rosette: {
     rings: {
@@ -31,11 +30,17 @@ export const SMALL: Plan = {
   },
   rim: { ...STEEL.rim, depthAtTailMm: 74, depthAtNeckMm: 64, sideThicknessMm: 1.7, topAllowanceMm: 1 },
   back: { form: 'sphere', radiusMm: 3600 },
-  top: { form: 'flatRim', radiusMm: 6000, flatFromMm: 240, flatSlopeDeg: 1, riseAtSaddleMm: 1 },
+  top: { form: 'flatRim', radiusMm: 6000, flatFromMm: 240, flatSlope: 'neckSet', flatSlopeDeg: 1, riseAtSaddleMm: 1 },
   plates: { topMm: 1.9, backMm: 1.8 },
   blocks: { tail: { widthMm: 45, thicknessMm: 12 }, neck: { widthMm: 48, thicknessMm: 20 } },
-  scale: { lengthMm: 432, jointFret: 14 },
-  board: { overBodyMm: 43, widthAtJointMm: 46, widthAtEndMm: 48 },
+  scale: SMALL_MODEL.plan.scale,
+  board: SMALL_MODEL.plan.board,
+  frets: SMALL_MODEL.plan.frets,
+  strings: SMALL_MODEL.plan.strings,
+  setup: SMALL_MODEL.plan.setup,
+  bridge: SMALL_MODEL.plan.bridge,
+  neck: SMALL_MODEL.plan.neck,
+  head: SMALL_MODEL.plan.head,
   soundhole: { centreMm: 223.5, radiusMm: 33, cutterMm: 3 },
   rosette: {
     ...STEEL.rosette,

@@ -30,7 +30,8 @@ describe('a commission', () => {
   })
 
   it('that no schema would take is refused', () => {
-    const plan = { ...STEEL_BEGINNING.plan, scale: { lengthMm: 5, jointFret: 14 } }
+    const { scale } = STEEL_BEGINNING.plan
+    const plan = { ...STEEL_BEGINNING.plan, scale: { ...scale, lengthMm: 5 } }
     expect(beginCommission({ ...STEEL_BEGINNING, plan }, metaWith(countedIds()))).toMatchObject({
       ok: false,
       problem: { field: 'plan.scale.lengthMm' },

@@ -37,6 +37,13 @@ export interface SteelModel {
   readonly back_axis_x: number
   readonly largest_depth_between_domes: number
   readonly finished_depth_tail_with_plates: number
+  readonly neck_set: Readonly<Record<'strung' | 'built', Readonly<Record<string, number>>>>
+  readonly board: Readonly<Record<string, number>>
+  readonly strings: {
+    readonly tension_N: readonly number[]
+    readonly total_N: number
+    readonly bridge_torque_Nm: number
+  }
 }
 
 export const readSteelModel = (): SteelModel =>

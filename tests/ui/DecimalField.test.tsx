@@ -8,8 +8,8 @@ import { Bound, makeBench } from './boundField.tsx'
 
 afterEach(cleanup)
 
-function show(start: number, range: DecimalRange) {
-  const bench = makeBench<number>()
+function show(start: number | null, range: DecimalRange) {
+  const bench = makeBench<number | null>()
   render(
     <Bound start={start} bench={bench}>
       {(binding) => <DecimalField label="Stiffness" binding={binding} range={range} />}

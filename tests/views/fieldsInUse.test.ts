@@ -56,3 +56,48 @@ it('everything inside the rim is changed on one sheet, the hand where the outlin
   expect(new Set(inside.map(sheetOfField))).toEqual(new Set(['linings']))
   expect(sheetOfField('handed')).toBe('outline')
 })
+
+describe('fields of neck and bridge that count', () => {
+  const NECK = PLAN_FIELDS.filter((field) => /^(top|scale|board|frets|strings|setup|bridge|neck|head)\./.test(field))
+  const missing = (changed: Plan) => NECK.filter((field) => !isInUse(changed, field))
+
+  it.each<[string, Plan, readonly PlanField[]]>([
+    ['a fan', { ...plan, scale: { ...plan.scale, fan: 'square' } }, ['scale.trebleLengthMm', 'scale.squareFret']],
+    ['a curve', { ...plan, board: { ...plan.board, surface: 'flat' } }, ['board.radiusMm', 'board.endRadiusMm']],
+    ['a second radius', { ...plan, board: { ...plan.board, surface: 'single' } }, ['board.endRadiusMm']],
+    ['pairs', plan, ['strings.pairGapMm']],
+    ['pins', { ...plan, bridge: { ...plan.bridge, holds: 'tie' } }, ['bridge.pinSpreadMm']],
+    ['a block to tie to', { ...plan, bridge: { ...plan.bridge, holds: 'pins' } }, ['bridge.tieHoleOverTopMm']],
+    ['a plate', { ...plan, bridge: { ...plan.bridge, plateMm: 0 } }, ['bridge.plateFromMm', 'bridge.plateToMm']],
+    [
+      'a compensation of one’s own',
+      { ...plan, bridge: { ...plan.bridge, compensation: 'estimated' } },
+      ['bridge.compensationBassMm', 'bridge.compensationTrebleMm'],
+    ],
+    [
+      'a joint in the block',
+      { ...plan, neck: { ...plan.neck, joint: 'sidesInHeel' } },
+      ['neck.tenonWidthMm', 'neck.tenonDepthMm', 'neck.boltsAtMm', 'neck.boltMm'],
+    ],
+    ['bolts', { ...plan, neck: { ...plan.neck, joint: 'dovetail' } }, ['neck.boltsAtMm', 'neck.boltMm']],
+    [
+      'a rod',
+      { ...plan, neck: { ...plan.neck, rod: 'none' } },
+      ['neck.rodLengthMm', 'neck.rodWidthMm', 'neck.rodDepthMm', 'neck.rodFromNutMm'],
+    ],
+    ['a fall of one’s own', { ...plan, top: { ...plan.top, flatSlope: 'neckSet' } }, ['top.flatSlopeDeg']],
+  ])('leave out what belongs to %s where there is none', (_, changed, fields) => {
+    expect(missing(changed)).toEqual(expect.arrayContaining([...fields]))
+  })
+
+  it('are all of them where every form asks for its own', () => {
+    const full: Plan = {
+      ...plan,
+      top: { ...plan.top, flatSlope: 'entered' },
+      scale: { ...plan.scale, fan: 'fanned' },
+      board: { ...plan.board, surface: 'compound' },
+      strings: { ...plan.strings, set: plan.strings.set.map((string) => ({ ...string, pairedWithNext: true })) },
+    }
+    expect(missing(full)).toEqual(['top.riseAtSaddleMm', 'bridge.tieHoleOverTopMm'])
+  })
+})

@@ -19,7 +19,7 @@ const SAMPLES: Record<FindingCode, Pick<Finding, 'fields' | 'values'>> = {
   keyWidthsNeedLength: { fields: ['outline.lengthMm'], values: {} },
   keyWidthsOutOfOrder: { fields: ['outline.keyWidths.waistAtMm'], values: {} },
   keyWidthsNotFair: { fields: ['outline.keyWidths.waistMm'], values: { missMm: 4.2, which: 1 } },
-  boardCoversHole: { fields: ['board.overBodyMm'], values: { overHoleMm: 30 } },
+  boardCoversHole: { fields: ['scale.frets'], values: { overHoleMm: 30 } },
   keyWidthsNoWaist: { fields: ['outline.keyWidths.waistMm'], values: {} },
   keyWidthNotWidest: {
     fields: ['outline.keyWidths.lowerBoutAtMm'],
@@ -59,12 +59,40 @@ const SAMPLES: Record<FindingCode, Pick<Finding, 'fields' | 'values'>> = {
   holeRingTooClose: { fields: ['soundhole.radiusMm'], values: { clearMm: 1.5 } },
   ringInsideOut: { fields: ['rosette.rings'], values: { ring: 2 } },
   ringsOverlap: { fields: ['rosette.rings'], values: { ring: 1, other: 2, byMm: 0.5 } },
-  ringGapShows: { fields: ['board.overBodyMm'], values: { ring: 1, gapMm: 40, hiddenMm: 32, marginMm: 3 } },
+  ringGapShows: { fields: ['board.endBeyondLastFretMm'], values: { ring: 1, gapMm: 40, hiddenMm: 32, marginMm: 3 } },
   ringCutterTooWide: { fields: ['rosette.cutterMm'], values: { ring: 3, widthMm: 1.2, cutterMm: 3.17 } },
   ringPassesDoNotAdvance: { fields: ['rosette.passOverlapMm'], values: { ring: 1 } },
   channelTooDeep: { fields: ['rosette.inlayMm'], values: { depthMm: 2.6, plateMm: 2.8 } },
   ringProudOfInlay: { fields: ['rosette.standsProudMm'], values: {} },
   soundholeCutterTooWide: { fields: ['soundhole.cutterMm'], values: { radiusMm: 5, cutterMm: 6 } },
+  boardEndsBeforeJoint: { fields: ['scale.frets'], values: { byMm: 12 } },
+  slotTooDeep: { fields: ['frets.slotDepthMm'], values: { leftMm: 0.8 } },
+  tangDeeperThanSlot: { fields: ['frets.tangMm'], values: { tangMm: 1.6, slotMm: 1.2 } },
+  boardEdgeThin: { fields: ['board.thicknessMm'], values: { edgeMm: 2.4 } },
+  stringsOffBoard: { fields: ['strings.nutSpreadMm'], values: { leastMm: -0.4 } },
+  stringsTooClose: { fields: ['strings.nutSpreadMm'], values: { gapMm: 1.1 } },
+  stringMassUnknown: { fields: ['strings.set'], values: { count: 2 } },
+  stringOverstressed: { fields: ['strings.set'], values: { string: 4, stressMPa: 2150 } },
+  flatTooNearSaddle: { fields: ['top.flatFromMm'], values: { leverMm: 22, leastMm: 40 } },
+  neckTooSteep: { fields: ['bridge.thicknessMm'], values: { angleRad: 0.149 } },
+  boardStandsInTop: { fields: ['top.flatFromMm'], values: { byMm: 0.67, fromJointMm: 90.2 } },
+  boardStandsFree: { fields: ['board.thicknessMm'], values: { gapMm: 2.1, fromJointMm: 90.2 } },
+  saddleTooLow: { fields: ['bridge.saddleShowingMm'], values: { string: 6, showingMm: 0.9 } },
+  breakAngleSmall: { fields: ['bridge.holdsBehindMm'], values: { string: 6, breakRad: 0.09 } },
+  saddleSlotTooDeep: { fields: ['bridge.slotDepthMm'], values: { leftMm: 0.7 } },
+  saddleOffBridge: { fields: ['bridge.widthMm'], values: { byMm: 1.5 } },
+  saddleTooNarrow: { fields: ['bridge.saddleWidthMm'], values: { string: 5, byMm: 3.4, widthMm: 3 } },
+  holdsOffBridge: { fields: ['bridge.holdsBehindMm'], values: { byMm: 1 } },
+  plateMissesBridge: { fields: ['bridge.plateFromMm'], values: { behindMm: -2, beforeMm: 14 } },
+  rodTooDeep: { fields: ['neck.rodDepthMm'], values: { woodMm: 3.8 } },
+  rodMeetsBolt: { fields: ['neck.boltsAtMm'], values: { clearMm: -1 } },
+  rodEntersBody: { fields: ['neck.rodLengthMm'], values: { byMm: 14 } },
+  tenonTooDeep: { fields: ['neck.tenonDepthMm'], values: { leftMm: 2 } },
+  tenonTooWide: { fields: ['neck.tenonWidthMm'], values: { leftMm: 6 } },
+  boltOffHeel: { fields: ['neck.boltsAtMm'], values: { leftMm: -3 } },
+  headTooThin: { fields: ['head.thicknessMm'], values: { coreMm: 7 } },
+  nutAngleUnusual: { fields: ['head.angleDeg'], values: { string: 3, overNutRad: 0.33 } },
+  stringBendsAtNut: { fields: ['head.lastAcrossMm'], values: { string: 3, sideRad: 0.24 } },
 }
 
 describe.each(FINDING_CODES)('%s', (code) => {
@@ -144,4 +172,40 @@ it.each([
 ] as const)('sends a crossing outline to what drew it: %s', (field, mend) => {
   const text = findingSentence({ code: 'outlineCrossesItself', weight: 'cannot', fields: [field], values: {} }, say)
   expect(text.mend).toMatch(mend)
+})
+
+it.each([
+  ['slotTooDeep', { leftMm: -0.3 }, 'deeper than the board'],
+  ['boardEdgeThin', { edgeMm: -0.4 }, 'lower than the board is thick'],
+  ['stringsOffBoard', { leastMm: -0.4 }, 'beyond the board’s edge'],
+  ['stringsTooClose', { gapMm: -0.2 }, 'over each other'],
+  ['saddleTooLow', { string: 1, showingMm: -0.6 }, 'below the bridge’s top'],
+  ['saddleSlotTooDeep', { leftMm: -1 }, 'deeper than the bridge'],
+  ['holdsOffBridge', { byMm: -2 }, 'behind the bridge’s back edge'],
+  ['plateMissesBridge', { behindMm: -2, beforeMm: 14 }, 'falls short by'],
+  ['rodTooDeep', { woodMm: -0.5 }, 'beyond the neck’s back'],
+  ['rodMeetsBolt', { clearMm: -1 }, 'into the first bolt’s way'],
+  ['tenonTooDeep', { leftMm: -3 }, 'longer than the block is thick'],
+  ['tenonTooWide', { leftMm: -3 }, 'beyond the block'],
+  ['boltOffHeel', { leftMm: -3 }, 'past the heel’s end'],
+  ['headTooThin', { coreMm: -0.5 }, 'thicker than the head'],
+  ['neckTooSteep', { angleRad: -0.149 }, 'lean forward'],
+  ['stringBendsAtNut', { string: 1, sideRad: -0.24 }, 'turns inward'],
+] as const)('never calls what is missing something left over: %s', (code, values, words) => {
+  const { fields } = SAMPLES[code]
+  const { sentence } = findingSentence({ code, weight: 'cannot', fields, values }, say)
+  expect(sentence).toContain(words)
+  expect(sentence).not.toMatch(/\u2212\d|-\d|\bleft\b/)
+  const turned = Object.fromEntries(Object.entries(values).map(([name, value]) => [name, Math.abs(value)]))
+  expect(findingSentence({ code, weight: 'cannot', fields, values: turned }, say).sentence).not.toContain(words)
+})
+
+it('mends a flat above the dome where its fall comes from', () => {
+  const values = SAMPLES.flatAboveDome.values
+  const entered: Finding = { code: 'flatAboveDome', weight: 'cannot', fields: ['top.flatSlopeDeg'], values }
+  expect(findingSentence(entered, say).mend).toMatch(/^Fall of the flat/)
+  const followed = findingSentence({ ...entered, fields: ['top.flatFromMm', 'bridge.thicknessMm'] }, say).mend
+  expect(followed).toContain('neck set')
+  expect(followed).toContain(FIELD_WORDS['bridge.thicknessMm'].name)
+  expect(followed).not.toContain('Fall of the flat')
 })

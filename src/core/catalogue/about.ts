@@ -29,6 +29,9 @@ export const TOOLS = [
   'bevelGauge',
   'contourBoard',
   'dividers',
+  'feelerGauge',
+  'radiusGauge',
+  'protractor',
 ] as const
 export type Tool = (typeof TOOLS)[number]
 
@@ -56,3 +59,11 @@ export const LIGHT_GAP = 0.1
 export const LINING_PROUD = 0.2
 export const CHANNEL_DEPTH = 0.05
 export const HOLE_RADIUS = 0.25
+
+export const FRET_SLOT = 0.1
+export const FRET_PLANE = 0.4
+export const SADDLE_LINE = 0.3
+export const NUT_SLOT = 0.05
+export const ACTION = 0.1
+export const RELIEF = 0.05
+export const BOARD_THICKNESS = 0.1

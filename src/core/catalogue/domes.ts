@@ -9,7 +9,7 @@ export const DOME_ABOUT = {
   'top.flatFromMm': about('bodyLength', [...LENGTH, 'top.form', 'top.flatFromMm'], {
     measured: onePlace('rule', 'top.flatFromMm'),
   }),
-  'top.flatSlopeRad': about('angle', ['top.form', 'top.flatSlopeDeg'], {
+  'top.flatSlopeRad': about('angle', [...OUTLINE, ...TOP], {
     measured: onePlace('bevelGauge', 'top.flatSlopeDeg'),
   }),
   'top.neckEdgeMm': about('thickness', [...OUTLINE, ...TOP], { tolerance: 0.2, measured: onePlace('straightedge') }),

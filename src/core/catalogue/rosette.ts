@@ -1,15 +1,8 @@
 import type { NumberKey } from '../numbers.ts'
 import { type About, about, onePlace, CHANNEL_DEPTH, HOLE_RADIUS } from './about.ts'
-import { LENGTH, RING, HIDDEN, GAP } from './hangsOn.ts'
+import { BOARD_END, GAP, HIDDEN, LENGTH, RING } from './hangsOn.ts'
 
 export const ROSETTE_ABOUT = {
-  'scale.jointToSaddleMm': about('bodyLength', ['scale.lengthMm', 'scale.jointFret'], {
-    source: 'published',
-    tolerance: 0.3,
-    measured: onePlace('rule'),
-  }),
-  'scale.saddleLineMm': about('bodyLength', [...LENGTH, 'scale.lengthMm', 'scale.jointFret'], { source: 'published' }),
-  'scale.boardEndMm': about('bodyLength', [...LENGTH, 'board.overBodyMm'], { measured: onePlace('rule') }),
   'soundhole.centreMm': about('bodyLength', ['soundhole.centreMm'], {
     tolerance: 0.5,
     measured: onePlace('rule', 'soundhole.centreMm'),
@@ -24,7 +17,7 @@ export const ROSETTE_ABOUT = {
   }),
   'soundhole.discMm': about('bodyLength', ['soundhole.radiusMm', 'soundhole.cutterMm']),
   'soundhole.toFirstRingMm': about('thickness', ['soundhole.radiusMm', ...RING]),
-  'soundhole.centreToBoardEndMm': about('bodyLength', [...LENGTH, 'board.overBodyMm', 'soundhole.centreMm'], {
+  'soundhole.centreToBoardEndMm': about('bodyLength', [...LENGTH, ...BOARD_END, 'soundhole.centreMm'], {
     measured: onePlace('rule'),
   }),
   'rosette.channelDepthMm': about('thickness', ['rosette.inlayMm', 'rosette.standsProudMm'], {

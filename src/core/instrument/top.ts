@@ -1,7 +1,6 @@
 import type { Figure } from '../figure.ts'
 import { lowerOf, plane, sphere, splitAtX, type Surface } from '../geometry/surface.ts'
 import type { TopPlan } from '../plan.ts'
-import { radFromDeg } from '../units/angle.ts'
 
 export interface TopNumbers {
   readonly form: TopPlan['form']
@@ -32,6 +31,8 @@ export interface Top {
   readonly flatFromMm: Figure
   readonly flatSlopeRad: Figure
   readonly riseAtSaddleMm: Figure
+  /** Of a flat upper bout only. */
+  readonly flat: FlatStart | null
 }
 
 /** What the top needs to know of the body. */
@@ -39,6 +40,15 @@ export interface TopSite {
   readonly lengthMm: number
   readonly saddleLineMm: number
   readonly halfWidthAtMm: (xMm: number) => number
+  /** How steeply a flat of the upper bout falls toward the neck, once it is known where it begins. */
+  readonly flatSlopeRad: (flat: FlatStart) => number
+}
+
+/** Where the flat of an upper bout begins: from the tail, the height of the rim's two edges there, and the dish it is planed from. */
+export interface FlatStart {
+  readonly fromMm: number
+  readonly startMm: number
+  readonly dish: Surface
 }
 
 /**
@@ -52,7 +62,7 @@ export interface TopSite {
  */
 export function makeTop(plan: TopPlan, site: TopSite): Top {
   const level = plane(0, 0)
-  const none = { flatFromMm: 'none', flatSlopeRad: 'none', riseAtSaddleMm: 'none' } as const
+  const none = { flatFromMm: 'none', flatSlopeRad: 'none', riseAtSaddleMm: 'none', flat: null } as const
   if (plan.form === 'flat') return { form: 'flat', radiusMm: 'flat', rim: level, plate: level, dish: level, ...none }
   const { radiusMm } = plan
   if (plan.form === 'flatRim') {
@@ -67,8 +77,8 @@ export function makeTop(plan: TopPlan, site: TopSite): Top {
   const dish = sphere(radiusMm, site.lengthMm / 2, { x: 0, z: 0 }, 'up')
   if (plan.form === 'sphere') return { form: 'sphere', radiusMm, rim: dish, plate: dish, dish, ...none }
   const fromMm = Math.min(Math.max(plan.flatFromMm, 0), site.lengthMm)
-  const slopeRad = radFromDeg(plan.flatSlopeDeg)
   const startMm = dish.heightMm(fromMm, site.halfWidthAtMm(fromMm))
+  const slopeRad = site.flatSlopeRad({ fromMm, startMm, dish })
   const flat = plane(startMm + fromMm * Math.tan(slopeRad), -Math.tan(slopeRad))
   return {
     form: 'flatUpperBout',
@@ -79,5 +89,6 @@ export function makeTop(plan: TopPlan, site: TopSite): Top {
     ...none,
     flatFromMm: fromMm,
     flatSlopeRad: slopeRad,
+    flat: { fromMm, startMm, dish },
   }
 }

@@ -40,7 +40,15 @@ export function domeMisfits(plan: Plan, numbers: Numbers, geometry: Geometry, re
         .filter((row) => row.xMm > fromMm)
         .map((row) => start - (row.xMm - fromMm) * slope - top.dish.heightMm(row.xMm, row.yMm))
       const byMm = Math.max(0, ...above)
-      if (byMm > FLAT_ABOVE_MM) report('flatAboveDome', 'cannot', ['top.flatSlopeDeg', 'top.flatFromMm'], { byMm })
+      if (byMm > FLAT_ABOVE_MM)
+        report(
+          'flatAboveDome',
+          'cannot',
+          plan.top.flatSlope === 'entered'
+            ? ['top.flatSlopeDeg', 'top.flatFromMm']
+            : ['top.flatFromMm', 'bridge.thicknessMm', 'bridge.saddleShowingMm', 'board.thicknessMm', 'top.flatSlope'],
+          { byMm },
+        )
     }
   }
   if (top.form === 'flatRim') {

@@ -2,13 +2,18 @@ import type { Geometry } from '../compute.ts'
 import type { Finding } from '../findings.ts'
 import type { Numbers } from '../numbers.ts'
 import type { Plan } from '../plan.ts'
+import { boardMisfits } from './boardMisfits.ts'
+import { bridgeMisfits } from './bridgeMisfits.ts'
 import { blockMisfits } from './blockMisfits.ts'
 import { domeMisfits } from './domeMisfits.ts'
 import { holeMisfits } from './holeMisfits.ts'
 import { insideMisfits } from './insideMisfits.ts'
+import { neckBlankMisfits } from './neckBlankMisfits.ts'
+import { neckSetMisfits } from './neckSetMisfits.ts'
 import { outlineMisfits } from './outlineMisfits.ts'
 import type { Report } from './report.ts'
 import { ringMisfits } from './ringMisfits.ts'
+import { stringMisfits } from './stringMisfits.ts'
 import { sideMisfits } from './sideMisfits.ts'
 
 /** Everything that does not fit, in the order in which a body is thought out. Names the fields to change. */
@@ -22,5 +27,10 @@ export function findMisfits(plan: Plan, numbers: Numbers, geometry: Geometry): F
   insideMisfits(plan, numbers, report)
   holeMisfits(plan, numbers, geometry, report)
   ringMisfits(plan, numbers, report)
+  boardMisfits(plan, numbers, report)
+  stringMisfits(numbers, report)
+  neckSetMisfits(plan, numbers, geometry, report)
+  bridgeMisfits(plan, numbers, report)
+  neckBlankMisfits(plan, numbers, report)
   return found
 }

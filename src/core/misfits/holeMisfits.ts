@@ -21,7 +21,9 @@ export function holeMisfits(plan: Plan, numbers: Numbers, geometry: Geometry, re
   if (cutterMm > radiusMm) report('soundholeCutterTooWide', 'cannot', ['soundhole.cutterMm'], { cutterMm, radiusMm })
   const overHoleMm = radiusMm - numbers.soundhole.centreToBoardEndMm
   if (overHoleMm > BOARD_OVER_HOLE_MM)
-    report('boardCoversHole', 'care', ['board.overBodyMm', 'soundhole.centreMm'], { overHoleMm })
+    report('boardCoversHole', 'care', ['scale.frets', 'board.endBeyondLastFretMm', 'soundhole.centreMm'], {
+      overHoleMm,
+    })
   const toRing = numbers.soundhole.toFirstRingMm
   if (typeof toRing === 'number' && toRing < HOLE_TO_RING_MM)
     report('holeRingTooClose', toRing < 0 ? 'cannot' : 'care', ['soundhole.radiusMm', 'rosette.rings'], {

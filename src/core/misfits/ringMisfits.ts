@@ -23,7 +23,7 @@ export function ringMisfits(plan: Plan, numbers: Numbers, report: Report) {
     if (ring.join === 'openUnderBoard') {
       const neededMm = measured.gapMm + 2 * rosette.gapMarginMm
       if (neededMm > measured.hiddenMm + 1e-9)
-        report('ringGapShows', 'cannot', ['rosette.rings', 'board.overBodyMm', 'board.widthAtEndMm'], {
+        report('ringGapShows', 'cannot', ['rosette.rings', 'board.endBeyondLastFretMm', 'board.widthAtTwelfthMm'], {
           ...at,
           gapMm: measured.gapMm,
           hiddenMm: measured.hiddenMm,

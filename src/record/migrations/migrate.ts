@@ -3,6 +3,7 @@ import { isPlainObject } from '../path.ts'
 import { type DoorProblem, wrongField } from '../problem.ts'
 import { accept, type Result, refuse } from '../result.ts'
 import { everyBody } from './everyBody.ts'
+import { theNeck } from './theNeck.ts'
 
 type Json = Record<string, unknown>
 
@@ -15,13 +16,13 @@ export interface Migration {
   readonly name: string
   /** A whole document row, of either kind. */
   readonly row: (row: Json) => Json
-  /** One change; the rows that the change of a whole document carries are migrated apart. */
-  readonly change: (change: Json) => Json
+  /** One change, with the older row it belongs to; the rows that the change of a whole document carries are migrated apart. */
+  readonly change: (change: Json, row: unknown) => Json
   readonly fact: (fact: Json) => Json
 }
 
 /** Every step there has been, in order, without gaps, the last one reaching SCHEMA_VERSION. Version 1 is the first. */
-export const MIGRATIONS: readonly Migration[] = [everyBody]
+export const MIGRATIONS: readonly Migration[] = [everyBody, theNeck]
 
 /** A document with its log and its facts, as stored or as read from a file: nothing is known about it yet. */
 export interface RawBundle {
@@ -58,7 +59,7 @@ function migrateOnce(bundle: RawBundle, step: Migration): RawBundle {
     isPlainObject(row) ? { ...step.row(row), schemaVersion: step.to } : row
   const migrateChange = (change: unknown): unknown => {
     if (!isPlainObject(change)) return change
-    const next = step.change(change)
+    const next = step.change(change, bundle.row)
     if (!Array.isArray(next['path']) || next['path'].length > 0) return next
     for (const side of ['value', 'previous']) if (Object.hasOwn(next, side)) next[side] = migrateRow(next[side])
     return next

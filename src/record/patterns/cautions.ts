@@ -8,5 +8,6 @@ export const CAUTION_KEYS = [
   'oilyRags',
   'cites',
   'shellDust',
+  'strings',
 ] as const
 export type CautionKey = (typeof CAUTION_KEYS)[number]

@@ -1,49 +1,30 @@
+import { lazy, Suspense } from 'react'
 import type { Finding } from '../../core/findings.ts'
 import type { PlanField } from '../../core/planFields.ts'
-import { figureText } from '../../format/figure.ts'
-import { formatQuantity } from '../../format/formatQuantity.ts'
 import { OVERVIEW_WORDS } from '../../words/instrument.ts'
-import { FIELD_WORDS } from '../../words/fields.ts'
-import { findingSentence, WEIGHT_WORDS } from '../../words/findings.ts'
-import { FindingMark } from '../FindingMark.tsx'
-import { useShop } from '../workshop.ts'
+
+/** Their sentences come with the first that is found. */
+const OverviewFindingList = lazy(async () => ({
+  default: (await import('./OverviewFindingList.tsx')).OverviewFindingList,
+}))
 
 interface Props {
   readonly findings: readonly Finding[]
   readonly onGo: (field: PlanField) => void
 }
 
-/** All that does not fit on this instrument, with a way to the first field that mends it. */
+/** All that does not fit on this instrument. */
 export function OverviewFindings({ findings, onGo }: Props) {
-  const units = useShop((state) => state.shop.units)
   return (
     <section aria-labelledby="overview-findings">
       <h2 id="overview-findings">{OVERVIEW_WORDS.findings}</h2>
-      {findings.length === 0 && <p className="second">{OVERVIEW_WORDS.noFindings}</p>}
-      <ul className="overview-findings">
-        {findings.map((finding, i) => {
-          const { title, sentence } = findingSentence(finding, (value, quantity) =>
-            figureText(formatQuantity(value, quantity, units)),
-          )
-          const [field] = finding.fields
-          return (
-            <li key={`${finding.code} ${i}`} data-weight={finding.weight}>
-              <FindingMark className="overview-mark" weight={finding.weight} />
-              <div>
-                <h3>
-                  {WEIGHT_WORDS[finding.weight]}: {title}
-                </h3>
-                <p>{sentence}</p>
-                {field !== undefined && (
-                  <button className="button button-plain" type="button" onClick={() => onGo(field)}>
-                    {OVERVIEW_WORDS.goTo} {FIELD_WORDS[field].name}
-                  </button>
-                )}
-              </div>
-            </li>
-          )
-        })}
-      </ul>
+      {findings.length === 0 ? (
+        <p className="second">{OVERVIEW_WORDS.noFindings}</p>
+      ) : (
+        <Suspense fallback={null}>
+          <OverviewFindingList findings={findings} onGo={onGo} />
+        </Suspense>
+      )}
     </section>
   )
 }

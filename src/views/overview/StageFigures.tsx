@@ -10,7 +10,7 @@ import type { CommissionDoc } from '../../record/commission.ts'
 import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
 import type { StageKey } from '../../record/patterns/stages.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { ESTIMATE_MARK, FIGURE_WORDS, SHEET_WORDS, type Sheet } from '../../words/sheets.ts'
 import { useCommission, useShop } from '../workshop.ts'
 
@@ -44,7 +44,7 @@ export function StageFigures({ stage, doc, computed }: Props) {
           return (
             <div key={key}>
               <dt>
-                {NUMBER_WORDS[key].name}
+                {NUMBER_NAMES[key]}
                 {standing === 'estimate' && ` (${ESTIMATE_MARK})`}
               </dt>
               <dd>

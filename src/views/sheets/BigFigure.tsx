@@ -3,7 +3,7 @@ import type { Figure } from '../../core/figure.ts'
 import { readNumbers } from '../../core/numbers.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { ESTIMATE_MARK, FIGURE_WORDS } from '../../words/sheets.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { sameNumber, useSheetPointer } from './sheetPointer.ts'
@@ -27,7 +27,7 @@ export function BigFigure({ number, row = null, value, name, size }: Props) {
   const ref = { key: number, row }
   const isLit = sameNumber(lit, ref)
   const figure = formatQuantity(shown, about.quantity, units)
-  const title = name ?? NUMBER_WORDS[number].name
+  const title = name ?? NUMBER_NAMES[number]
   return (
     <div className="big-figure" data-size={size}>
       <button className="number-name" type="button" onClick={() => openHelp(number)}>

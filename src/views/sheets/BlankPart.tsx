@@ -5,7 +5,7 @@ import type { NumberRef } from '../../drawing/drawing.ts'
 import { drawingOf } from '../../drawing/drawingOf.ts'
 import { type HalfName, woodOf } from '../../drawing/innerFace.ts'
 import { markOnBlank } from '../../drawing/placeMark.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { BLANK_WORDS } from '../../words/sheets.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { SheetDrawing } from './SheetDrawing.tsx'
@@ -79,7 +79,7 @@ function BlankFigures({ side, piece }: { readonly side: HalfName; readonly piece
         <BigFigure
           number={`${list}[].alongBlankMm`}
           row={waistRow}
-          name={NUMBER_WORDS['sides.waistMarkOnBlankMm'].name}
+          name={NUMBER_NAMES['sides.waistMarkOnBlankMm']}
           size={44}
         />
       )}

@@ -7,7 +7,7 @@ import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
 import { DRAWN_PATH_WORDS, OPEN_PROBLEM } from '../../words/drawnPath.ts'
 import { FIELD_WORDS } from '../../words/fields.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { FIGURE_WORDS } from '../../words/sheets.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
@@ -94,7 +94,7 @@ function TakenFacts({ fileName }: { readonly fileName: string }) {
             <div key={key}>
               <dt>
                 <button className="number-name" type="button" onClick={() => openHelp(key)}>
-                  {NUMBER_WORDS[key].name}
+                  {NUMBER_NAMES[key]}
                 </button>
               </dt>
               <dd>

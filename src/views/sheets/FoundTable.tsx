@@ -2,7 +2,7 @@ import type { NumberKey } from '../../core/catalogue.ts'
 import type { Figure } from '../../core/figure.ts'
 import { distanceOfXMm } from '../../core/instrument/placeByX.ts'
 import { readNumbers } from '../../core/numbers.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { ORIGIN_WORDS, OUTLINE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { TableTools } from './TableTools.tsx'
@@ -30,7 +30,7 @@ export function FoundTable() {
       { heading: TABLE_WORDS.wholeWidth, quantity: 'bodyLength' },
       { heading: `${TABLE_WORDS.standsAt}, ${ORIGIN_WORDS[origin].from}`, quantity: 'bodyLength' },
     ],
-    rows: BOUTS.map(({ width, at }) => [NUMBER_WORDS[width].name, first(width), told(first(at))]),
+    rows: BOUTS.map(({ width, at }) => [NUMBER_NAMES[width], first(width), told(first(at))]),
   }
   return (
     <>

@@ -5,7 +5,7 @@ import { readNumbers } from '../../core/numbers.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { ESTIMATE_MARK, FIGURE_WORDS, ORIGIN_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
@@ -41,7 +41,7 @@ export function NumberList({ keys }: { readonly keys: readonly NumberKey[] }) {
             <tr key={key}>
               <th scope="row">
                 <button className="number-name" type="button" onClick={() => openHelp(key)}>
-                  {NUMBER_WORDS[key].name}
+                  {NUMBER_NAMES[key]}
                 </button>
                 {standing === 'estimate' && <em> ({ESTIMATE_MARK})</em>}
               </th>

@@ -4,8 +4,9 @@ import type { Figure } from '../../core/figure.ts'
 import { type Numbers, readNumbers } from '../../core/numbers.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
-import { ESTIMATE_MARK, PART_WORDS, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
+import { PART_WORDS } from '../../words/parts.ts'
+import { ESTIMATE_MARK, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { NumberList } from './NumberList.tsx'
 import { OriginSwitch } from './OriginSwitch.tsx'
@@ -85,7 +86,7 @@ function RowsTable({ of, keys }: { readonly of: string; readonly keys: readonly 
   const table: FigureTable = {
     columns: [
       { heading: TABLE_WORDS.row, quantity: null },
-      ...keys.map((key) => ({ heading: NUMBER_WORDS[key].name, quantity: CATALOGUE[key].quantity })),
+      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
     ],
     rows: Array.from({ length: count }, (_, i) => [name(i), ...columns.map((column) => column[i] ?? 'none')]),
   }
@@ -109,7 +110,7 @@ function useAllNumbers(): () => FigureTable {
         quantity: null,
       })),
       rows: keys.map((key) => [
-        NUMBER_WORDS[key].name,
+        NUMBER_NAMES[key],
         text(readNumbers(computed.numbers, key)[0] ?? 'none', key),
         CATALOGUE[key].standing === 'estimate' ? ESTIMATE_MARK : CATALOGUE[key].standing,
       ]),

@@ -21,16 +21,22 @@ export type SingleField = Exclude<
   | 'outline.drawnPath'
   | 'sideBraces.atMm'
   | 'rosette.rings'
+  | 'board.markersAt'
+  | 'strings.set'
+  | 'strings.otherNotes'
+  | 'neck.boltsAtMm'
 >
 
 interface Props {
   readonly field: SingleField
   /** What an open length was solved to. */
   readonly solvedMm?: number | 'flat' | null
+  /** What an open length means, where nothing is solved for. */
+  readonly openWord?: string
 }
 
 /** The control of one field of the plan, by what its range says it holds. */
-export function PlanFieldControl({ field, solvedMm = null }: Props) {
+export function PlanFieldControl({ field, solvedMm = null, openWord }: Props) {
   const { plan, units } = useSheetBench()
   const value = planValue(plan, field)
   const binding = useDocumentField(`plan.${field}`, value)
@@ -39,14 +45,21 @@ export function PlanFieldControl({ field, solvedMm = null }: Props) {
   switch (range.type) {
     case 'length':
       return (
-        <LengthField label={label} binding={as<LengthValue>(binding)} range={range} units={units} solvedMm={solvedMm} />
+        <LengthField
+          label={label}
+          binding={as<LengthValue>(binding)}
+          range={range}
+          units={units}
+          solvedMm={solvedMm}
+          {...(openWord === undefined ? {} : { openWord })}
+        />
       )
     case 'angle':
       return <AngleField label={label} binding={as<number | null>(binding)} range={range} />
     case 'count':
       return <CountField label={label} binding={as<number | null>(binding)} range={range} />
     case 'plain':
-      return <DecimalField label={label} binding={as<number>(binding)} range={range} />
+      return <DecimalField label={label} binding={as<number | null>(binding)} range={range} />
     case 'choice':
       return <ChoiceField label={label} binding={as<string>(binding)} choices={choicesOf(field)} />
   }

@@ -3,7 +3,7 @@ import { CATALOGUE } from '../../core/catalogue.ts'
 import { distanceFromOriginMm, type Layout } from '../../core/instrument/placeByX.ts'
 import type { PlaceRow, RimRow } from '../../core/instrument/rim.ts'
 import type { ShopUnits } from '../../core/quantity.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import { CellFigure } from './CellFigure.tsx'
 import { ColumnHead } from './ColumnHead.tsx'
@@ -47,13 +47,7 @@ export const RimTable = memo(function RimTable(props: Props) {
               const { quantity } = CATALOGUE[key]
               const about = { key, openHelp }
               return (
-                <ColumnHead
-                  key={column}
-                  heading={NUMBER_WORDS[key].name}
-                  quantity={quantity}
-                  units={units}
-                  about={about}
-                />
+                <ColumnHead key={column} heading={NUMBER_NAMES[key]} quantity={quantity} units={units} about={about} />
               )
             })}
           </tr>

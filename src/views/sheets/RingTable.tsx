@@ -1,6 +1,6 @@
 import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
 import { readNumbers } from '../../core/numbers.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { ROSETTE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { useSheetBench } from './sheetBench.ts'
@@ -28,7 +28,7 @@ export function RingTable() {
   const table: FigureTable = {
     columns: [
       { heading: ROSETTE_WORDS.ring, quantity: null },
-      ...KEYS.map((key) => ({ heading: NUMBER_WORDS[key].name, quantity: CATALOGUE[key].quantity })),
+      ...KEYS.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
     ],
     rows: rings.map((_, i) => [String(i + 1), ...KEYS.map((key) => readNumbers(computed.numbers, key)[i] ?? 'none')]),
   }

@@ -48,11 +48,11 @@ export function RosetteSheet() {
           <PlanFields
             heading={ROSETTE_WORDS.board}
             fields={[
-              'board.overBodyMm',
-              'board.widthAtJointMm',
-              'board.widthAtEndMm',
               'scale.lengthMm',
               'scale.jointFret',
+              'scale.frets',
+              'board.endBeyondLastFretMm',
+              'board.widthAtTwelfthMm',
             ]}
           />
         </>

@@ -3,7 +3,7 @@ import type { Drawing, NumberRef } from '../../drawing/drawing.ts'
 import { DrawingFrame, type HeightsControl } from '../../ui/DrawingFrame.tsx'
 import { useSheetFacts } from '../../ui/sheetFacts.ts'
 import { enlargedWords, SEEN_FROM_WORDS } from '../../words/drawing.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { FIGURE_WORDS } from '../../words/sheets.ts'
 import { drawingFigure } from './drawingFigure.ts'
 import { useSheetBench } from './sheetBench.ts'
@@ -32,7 +32,7 @@ export function SheetDrawing({ drawing, heights, onNumber, mostHeightPx }: Props
         onNumber?.(ref)
       },
       nameOf: ({ key, row }: NumberRef) =>
-        row === null ? NUMBER_WORDS[key].name : `${NUMBER_WORDS[key].name}, ${STATION_KEYS.test(key) ? row : row + 1}`,
+        row === null ? NUMBER_NAMES[key] : `${NUMBER_NAMES[key]}, ${STATION_KEYS.test(key) ? row : row + 1}`,
     }),
     [lit, light, onNumber],
   )

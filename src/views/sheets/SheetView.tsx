@@ -1,33 +1,32 @@
-import { type ComponentType, useEffect, useMemo, useState } from 'react'
+import { type ComponentType, lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import { useLocation } from 'wouter'
 import type { NumberKey } from '../../core/catalogue.ts'
 import type { Origin } from '../../core/instrument/placeByX.ts'
 import type { NumberRef } from '../../drawing/drawing.ts'
 import type { Sheet } from '../../words/sheets.ts'
 import { useCommission, useShop, useWorkshop } from '../workshop.ts'
-import { BlocksSheet } from './BlocksSheet.tsx'
-import { DomesSheet } from './DomesSheet.tsx'
 import { awaitField, focusField, goToAwaitedField } from './goToField.ts'
-import { LiningsSheet } from './LiningsSheet.tsx'
 import { NumberHelp } from './NumberHelp.tsx'
-import { NumbersSheet } from './NumbersSheet.tsx'
-import { OutlineSheet } from './OutlineSheet.tsx'
-import { RosetteSheet } from './RosetteSheet.tsx'
 import { type SheetBench, SheetBenchContext } from './sheetBench.ts'
 import { sheetOfField } from './sheetOfField.ts'
 import { type SheetPointer, SheetPointerContext } from './sheetPointer.ts'
-import { SidesSheet } from './SidesSheet.tsx'
 import './sheets.css'
 import './tables.css'
 
+/** Each sheet comes when it is first opened. */
 const SHEET_PARTS: Readonly<Record<Sheet, ComponentType>> = {
-  outline: OutlineSheet,
-  sides: SidesSheet,
-  domes: DomesSheet,
-  blocks: BlocksSheet,
-  linings: LiningsSheet,
-  rosette: RosetteSheet,
-  numbers: NumbersSheet,
+  outline: lazy(async () => ({ default: (await import('./OutlineSheet.tsx')).OutlineSheet })),
+  sides: lazy(async () => ({ default: (await import('./SidesSheet.tsx')).SidesSheet })),
+  domes: lazy(async () => ({ default: (await import('./DomesSheet.tsx')).DomesSheet })),
+  blocks: lazy(async () => ({ default: (await import('./BlocksSheet.tsx')).BlocksSheet })),
+  linings: lazy(async () => ({ default: (await import('./LiningsSheet.tsx')).LiningsSheet })),
+  rosette: lazy(async () => ({ default: (await import('./RosetteSheet.tsx')).RosetteSheet })),
+  frets: lazy(async () => ({ default: (await import('./neck/FretsSheet.tsx')).FretsSheet })),
+  strings: lazy(async () => ({ default: (await import('./neck/StringsSheet.tsx')).StringsSheet })),
+  neckSet: lazy(async () => ({ default: (await import('./neck/NeckSetSheet.tsx')).NeckSetSheet })),
+  bridge: lazy(async () => ({ default: (await import('./neck/BridgeSheet.tsx')).BridgeSheet })),
+  neck: lazy(async () => ({ default: (await import('./neck/NeckSheet.tsx')).NeckSheet })),
+  numbers: lazy(async () => ({ default: (await import('./NumbersSheet.tsx')).NumbersSheet })),
 }
 
 /** One question about the instrument in hand, with its answer, its fields and its tables. */
@@ -36,23 +35,28 @@ export function SheetView({ id, sheet }: { readonly id: string; readonly sheet: 
   const [lit, light] = useState<NumberRef | null>(null)
   const [helpOf, openHelp] = useState<NumberKey | null>(null)
   const pointer = useMemo<SheetPointer>(() => ({ lit, light, openHelp }), [lit])
-  const isReady = bench !== null
-  useEffect(() => {
-    if (!isReady) return undefined
-    // The frame takes the focus when a place opens; the field it was opened for comes after that.
-    const timer = setTimeout(() => goToAwaitedField(sheet), 0)
-    return () => clearTimeout(timer)
-  }, [isReady, sheet])
   if (bench === null) return null
   const Part = SHEET_PARTS[sheet]
   return (
     <SheetBenchContext value={bench}>
       <SheetPointerContext value={pointer}>
-        <Part />
+        <Suspense fallback={null}>
+          <Part />
+          <Arrival sheet={sheet} />
+        </Suspense>
         {helpOf !== null && <NumberHelp number={helpOf} onClose={() => openHelp(null)} />}
       </SheetPointerContext>
     </SheetBenchContext>
   )
+}
+
+/** Once the sheet stands: to the field it was opened for. The frame takes the focus when a place opens; the field comes after that. */
+function Arrival({ sheet }: { readonly sheet: Sheet }) {
+  useEffect(() => {
+    const timer = setTimeout(() => goToAwaitedField(sheet), 0)
+    return () => clearTimeout(timer)
+  }, [sheet])
+  return null
 }
 
 function useBenchOf(id: string): SheetBench | null {

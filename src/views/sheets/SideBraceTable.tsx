@@ -1,6 +1,6 @@
 import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
 import { readNumbers } from '../../core/numbers.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { LININGS_WORDS } from '../../words/sheets.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { useSheetBench } from './sheetBench.ts'
@@ -39,7 +39,7 @@ function BraceTable({ list, side }: Props) {
   const table: FigureTable = {
     columns: [
       { heading: LININGS_WORDS.brace, quantity: null },
-      ...keys.map((key) => ({ heading: NUMBER_WORDS[key].name, quantity: CATALOGUE[key].quantity })),
+      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
     ],
     rows: numbers[list].map((_, i) => [String(i + 1), ...keys.map((key) => readNumbers(numbers, key)[i] ?? 'none')]),
   }

@@ -17,12 +17,16 @@ const DOME: LengthRange = { type: 'length', quantity: 'domeRadius', minMm: 0, ma
 export const FIRST_TOLERANCE = {
   bodyLength: 0.5,
   thickness: 0.1,
+  fineLength: 0.1,
   domeRadius: 50,
   angle: radFromDeg(0.3),
   count: 1,
   area: null,
   force: null,
   stress: null,
+  torque: null,
+  frequency: null,
+  linearMass: null,
 } as const satisfies Record<Quantity, number | null>
 
 /** How far a number may be off, either way; stored in mm or radians. */
@@ -42,6 +46,7 @@ export function ToleranceField({ number, value }: { readonly number: NumberKey; 
       return <AngleField label={HELP_WORDS.toleranceField} binding={angle} range={ANGLE} />
     case 'bodyLength':
     case 'thickness':
+    case 'fineLength':
       return <LengthField label={HELP_WORDS.toleranceField} binding={length} range={LENGTH} units={units} />
     case 'domeRadius':
       return <LengthField label={HELP_WORDS.toleranceField} binding={length} range={DOME} units={units} />
@@ -50,6 +55,9 @@ export function ToleranceField({ number, value }: { readonly number: NumberKey; 
     case 'area':
     case 'force':
     case 'stress':
+    case 'torque':
+    case 'frequency':
+    case 'linearMass':
       return null
   }
 }

@@ -1,7 +1,8 @@
 import { useDeferredValue } from 'react'
 import { CATALOGUE } from '../../core/catalogue.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
-import { ALONG_WORDS, ORIGIN_WORDS, PART_WORDS, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
+import { PART_WORDS } from '../../words/parts.ts'
+import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { isPlace, type RimColumn } from './rimColumns.ts'
 import { useSheetBench } from './sheetBench.ts'
@@ -23,7 +24,7 @@ export function TrebleRimTables({ columns, fileName }: Props) {
       { heading: TABLE_WORDS.place, quantity: null },
       { heading: `${ALONG_WORDS.outerFace}, ${ORIGIN_WORDS.tail.from}`, quantity: 'bodyLength' },
       { heading: `${ALONG_WORDS.centreline}, ${ORIGIN_WORDS.tail.from}`, quantity: 'bodyLength' },
-      ...keys.map((key) => ({ heading: NUMBER_WORDS[key].name, quantity: CATALOGUE[key].quantity })),
+      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
     ],
     rows: rows.map((row, i) => [
       isPlace(row) ? PLACE_WORDS[row.place] : String(i),

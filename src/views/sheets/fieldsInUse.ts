@@ -3,7 +3,7 @@ import type { PlanField } from '../../core/planFields.ts'
 
 const TOP_FIELDS: Readonly<Record<Plan['top']['form'], readonly PlanField[]>> = {
   sphere: ['top.form', 'top.radiusMm'],
-  flatUpperBout: ['top.form', 'top.radiusMm', 'top.flatFromMm', 'top.flatSlopeDeg'],
+  flatUpperBout: ['top.form', 'top.radiusMm', 'top.flatFromMm', 'top.flatSlope', 'top.flatSlopeDeg'],
   flatRim: ['top.form', 'top.radiusMm', 'top.riseAtSaddleMm'],
   flat: ['top.form'],
 }
@@ -25,10 +25,44 @@ const CUTAWAY_FIELDS: Readonly<Record<Plan['outline']['cutaway']['form'], readon
   ],
 }
 
+const isFanned = ({ scale }: Plan) => scale.fan === 'fanned'
+const hasPins = ({ bridge }: Plan) => bridge.holds === 'pins'
+const hasPlate = ({ bridge }: Plan) => bridge.plateMm > 0
+const isEntered = ({ bridge }: Plan) => bridge.compensation === 'entered'
+const entersBlock = ({ neck }: Plan) => neck.joint === 'boltedTenon' || neck.joint === 'dovetail'
+const hasBolts = ({ neck }: Plan) => neck.joint === 'boltedTenon' || neck.joint === 'butt'
+const hasRod = ({ neck }: Plan) => neck.rod === 'fitted'
+
+/** Fields of neck and bridge that count only with a form that is chosen beside them. */
+const NECK_RULES: Readonly<Partial<Record<PlanField, (plan: Plan) => boolean>>> = {
+  'scale.trebleLengthMm': isFanned,
+  'scale.squareFret': isFanned,
+  'board.radiusMm': ({ board }) => board.surface !== 'flat',
+  'board.endRadiusMm': ({ board }) => board.surface === 'compound',
+  'strings.pairGapMm': ({ strings }) => strings.set.some(({ pairedWithNext }) => pairedWithNext),
+  'bridge.pinSpreadMm': hasPins,
+  'bridge.tieHoleOverTopMm': ({ bridge }) => bridge.holds === 'tie',
+  'bridge.compensationBassMm': isEntered,
+  'bridge.compensationTrebleMm': isEntered,
+  'bridge.plateFromMm': hasPlate,
+  'bridge.plateToMm': hasPlate,
+  'neck.tenonWidthMm': entersBlock,
+  'neck.tenonDepthMm': entersBlock,
+  'neck.boltsAtMm': hasBolts,
+  'neck.boltMm': hasBolts,
+  'neck.rodLengthMm': hasRod,
+  'neck.rodWidthMm': hasRod,
+  'neck.rodDepthMm': hasRod,
+  'neck.rodFromNutMm': hasRod,
+}
+
 /** Whether a field counts for the forms that are chosen; one that does not keeps its value and is not shown. */
 export function isInUse(plan: Plan, field: PlanField): boolean {
   const { kind, cutaway } = plan.outline
+  if (field === 'top.flatSlopeDeg' && plan.top.flatSlope !== 'entered') return false
   if (field.startsWith('top.')) return TOP_FIELDS[plan.top.form].includes(field)
+  const neck = NECK_RULES[field]
+  if (neck !== undefined) return neck(plan)
   if (field === 'back.radiusMm') return plan.back.form !== 'flat'
   if (field === 'outline.pieces') return kind === 'compassArcs'
   if (field === 'outline.drawnPath') return kind === 'drawnPath'

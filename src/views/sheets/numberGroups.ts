@@ -1,6 +1,6 @@
 import { NUMBER_KEYS, type NumberKey } from '../../core/catalogue.ts'
 import { NUMBER_WORDS } from '../../words/numbers.ts'
-import { PART_WORDS } from '../../words/sheets.ts'
+import { PART_WORDS } from '../../words/parts.ts'
 
 export type Part = keyof typeof PART_WORDS
 

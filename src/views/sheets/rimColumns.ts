@@ -1,7 +1,7 @@
 import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
 import { distanceFromOriginMm, type Layout } from '../../core/instrument/placeByX.ts'
 import type { PlaceRow, RimRow } from '../../core/instrument/rim.ts'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
 import type { PlaceList, StationList } from './sideInHand.ts'
 import type { FigureTable } from './tableText.ts'
@@ -49,7 +49,7 @@ export function rimTable(
       { heading: `${ALONG_WORDS.outerFace}, ${from}`, quantity: 'bodyLength' },
       { heading: `${ALONG_WORDS.centreline}, ${from}`, quantity: 'bodyLength' },
       ...columns.map((column) => ({
-        heading: NUMBER_WORDS[rimKey('rim', column)].name,
+        heading: NUMBER_NAMES[rimKey('rim', column)],
         quantity: CATALOGUE[rimKey('rim', column)].quantity,
       })),
     ],

@@ -21,6 +21,19 @@ export function sheetOfField(field: PlanField): Sheet {
     case 'sideBraces':
     case 'caul':
       return 'linings'
+    case 'scale':
+    case 'board':
+    case 'frets':
+      return 'frets'
+    case 'strings':
+      return 'strings'
+    case 'setup':
+      return 'neckSet'
+    case 'bridge':
+      return 'bridge'
+    case 'neck':
+    case 'head':
+      return 'neck'
     default:
       return 'rosette'
   }

@@ -4,7 +4,7 @@ import { setShopTolerance } from '../../record/changes/tolerances.ts'
 import { AngleField, type AngleRange } from '../../ui/AngleField.tsx'
 import { CountField, type CountRange } from '../../ui/CountField.tsx'
 import { LengthField, type LengthRange } from '../../ui/LengthField.tsx'
-import { NUMBER_WORDS } from '../../words/numbers.ts'
+import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { SHOP_WORDS } from '../../words/shop.ts'
 import { useBindingTo } from '../useBinding.ts'
 import { useShop, useWorkshop } from '../workshop.ts'
@@ -22,7 +22,7 @@ export function ShopTolerance({ number }: { readonly number: NumberKey }) {
   const own = useShop((state) => state.shop.tolerances[number])
   const { tolerance: started, quantity } = aboutNumber(number)
   const value = own === undefined ? started : own
-  const { name } = NUMBER_WORDS[number]
+  const name = NUMBER_NAMES[number]
   const bound = useBindingTo<number | 'flat' | null>({
     docId: 'shop',
     name: `tolerances.${number}`,
@@ -77,10 +77,14 @@ export function ShopTolerance({ number }: { readonly number: NumberKey }) {
 const FIRST = {
   bodyLength: 0.5,
   thickness: 0.1,
+  fineLength: 0.1,
   domeRadius: 50,
   angle: radFromDeg(0.3),
   count: 1,
   area: null,
   force: null,
   stress: null,
+  torque: null,
+  frequency: null,
+  linearMass: null,
 } as const

@@ -1,7 +1,10 @@
 import type { FindingCode } from '../../core/findings.ts'
 import type { FindingWriter, WritersFor } from './findingWords.ts'
 
-type PlateCode = Extract<FindingCode, `top${string}` | `back${string}` | `flat${string}` | `plate${string}`>
+type PlateCode = Extract<
+  FindingCode,
+  'topTooTight' | 'backTooTight' | 'flatAboveDome' | 'flatOutsideBody' | 'plateRiseTooGreat'
+>
 
 const tooTight =
   (plate: 'top' | 'back'): FindingWriter =>
@@ -14,10 +17,12 @@ const tooTight =
 export const PLATE_FINDINGS: WritersFor<PlateCode> = {
   topTooTight: tooTight('top'),
   backTooTight: tooTight('back'),
-  flatAboveDome: ({ value }) => ({
+  flatAboveDome: ({ value, leadsTo }) => ({
     title: 'The flat would stand above the dome',
     sentence: `Toward the neck the flat of the upper bout stands up to ${value('byMm', 'thickness') ?? 'a little'} over the dished rim; there is no wood there to plane.`,
-    mend: 'Fall of the flat: make it steeper. Or move “Flat begins at” toward the neck.',
+    mend: leadsTo('top.flatSlopeDeg')
+      ? 'Fall of the flat: make it steeper. Or move “Flat begins at” toward the neck.'
+      : 'Flat begins at: move it toward the neck. Or have the neck set ask for more fall: more Bridge thickness or Saddle showing, less Board thickness. Or give “The flat falls” a figure of your own.',
   }),
   flatOutsideBody: ({ value }) => ({
     title: 'The flat begins beyond the neck',

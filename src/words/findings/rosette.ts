@@ -3,7 +3,7 @@ import type { WritersFor } from './findingWords.ts'
 
 type RosetteCode = Extract<
   FindingCode,
-  `hole${string}` | `ring${string}` | `channel${string}` | `soundhole${string}` | `board${string}`
+  `hole${string}` | `ring${string}` | `channel${string}` | `soundhole${string}` | 'boardCoversHole'
 >
 
 const isMinus = (value: number | null) => value !== null && value < 0
@@ -40,7 +40,7 @@ export const ROSETTE_FINDINGS: WritersFor<RosetteCode> = {
       number('hiddenMm') === 0
         ? 'The board hides no part of the whole width of this ring.'
         : `The gap is ${value('gapMm', 'bodyLength') ?? 'too long'}; the board hides ${value('hiddenMm', 'bodyLength') ?? 'less'}, and a margin of ${value('marginMm', 'bodyLength') ?? 'some length'} is to stay hidden on both sides.`,
-    mend: 'Rings: make the gap shorter or close the ring. Or take more Board over the body, or a wider board at its end.',
+    mend: 'Rings: make the gap shorter or close the ring. Or more for End beyond the last fret, or for Width at fret 12.',
   }),
   ringCutterTooWide: ({ value, number }) => ({
     title: `The cutter is wider than ${ringName(number('ring')).toLowerCase()}`,
@@ -65,7 +65,7 @@ export const ROSETTE_FINDINGS: WritersFor<RosetteCode> = {
   boardCoversHole: ({ value }) => ({
     title: 'The board covers part of the hole',
     sentence: `Its end stands ${value('overHoleMm', 'bodyLength') ?? 'some way'} inside the edge of the hole.`,
-    mend: 'Board over the body: make it shorter. Or move the Centre of the hole toward the tail.',
+    mend: 'Frets, or End beyond the last fret: make it less. Or move the Centre of the hole toward the tail.',
   }),
   soundholeCutterTooWide: ({ value }) => ({
     title: 'The cutter is too wide for the hole',

@@ -1,23 +1,20 @@
-import { ENTERED, type KeysUnder, type NumberWords } from './numberWords.ts'
+import { ENTERED, type KeysUnder, type NumberTexts } from './numberWords.ts'
 
 type OwnName<Key> = Key extends `blocks.tail.${infer Name}` ? Name : never
 type Name = OwnName<KeysUnder<'blocks'>>
 
-const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Record<Name, NumberWords> => ({
+const wordsFor = (end: 'tail' | 'neck'): Record<Name, NumberTexts> => ({
   widthMm: {
-    name: `${block}, width`,
     what: `Width of the ${end} block across the body.`,
     how: 'Caliper across the glue face.',
     ...ENTERED,
   },
   thicknessMm: {
-    name: `${block}, thickness`,
     what: `Thickness of the ${end} block along the centreline, at its middle.`,
     how: 'Caliper at the middle, glue face to inside face.',
     ...ENTERED,
   },
   contourRadiusMm: {
-    name: `${block}, contour radius`,
     what: `The one arc that fits the inner face of the sides best over the width of the ${end} block. Flat where the face is.`,
     how: 'Contour board held to the glue face.',
     formula:
@@ -25,7 +22,6 @@ const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Rec
     from: 'Golden section, begun at the arc through the middle and both ends; derived.',
   },
   contourRiseMm: {
-    name: `${block}, rise at the middle`,
     what: `How far the middle of the ${end} block’s glue face stands beyond its two ends.`,
     how: 'Straightedge across the face, gap at both ends.',
     formula:
@@ -33,7 +29,6 @@ const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Rec
     from: 'Parallel of the outer face; derived.',
   },
   contourGapMm: {
-    name: `${block}, gap left by the arc`,
     what: 'Largest gap between the best arc and the true face when they are pushed together, even on both sides.',
     how: null,
     formula:
@@ -41,14 +36,12 @@ const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Rec
     from: 'Pythagoras on the arc, compared at 41 places of the face; derived.',
   },
   'contour[].acrossMm': {
-    name: `${block}, out from the middle`,
     what: 'Place on the glue face, out from the centreline.',
     how: null,
     formula: 'Every 5 mm from the middle, and last the end: half the block’s width, as far as the face reaches.',
     from: 'Entered width; that step is common practice.',
   },
   'contour[].fallsBackMm': {
-    name: `${block}, falls back`,
     what: 'How far the true face falls back from its middle at that place.',
     how: null,
     formula:
@@ -56,28 +49,24 @@ const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Rec
     from: 'Parallel of the outer face; derived.',
   },
   trebleReachMm: {
-    name: `${block}, reach on the treble side`,
     what: 'How far the glue face reaches to the treble side of the centreline: half the width, or to the inner face of a cutaway.',
     how: end === 'neck' ? 'Rule across the glue face, from the centreline.' : null,
     formula: 'Half the width as far as the face reaches; beside a cutaway no further than its flank at the glue face.',
     from: 'Parallel of the outer face; derived.',
   },
   'flank[].fromFaceMm': {
-    name: `${block}, flank from the glue face`,
     what: 'Place on the treble flank, where a cutaway’s side is glued along the block: square to the joint. None without a cutaway.',
     how: null,
     formula: 'Every 5 mm from the glue face, and last where the block or the hollow ends.',
     from: 'Derived; that step is common practice.',
   },
   'flank[].acrossMm': {
-    name: `${block}, flank from the middle`,
     what: 'How far out from the centreline the treble flank lies at that place, beside the inner face of a cutaway’s side.',
     how: end === 'neck' ? 'Rule square out from the centreline to the flank.' : null,
     formula: 'y of the hollow set in square by the side thickness, so far from the glue face.',
     from: 'Parallel of the outer face; derived.',
   },
   heightAtFaceMm: {
-    name: `${block}, height at the glue face`,
     what: `Height of the ${end} block on the centreline, where it meets the sides.`,
     how: 'Caliper on the glue face at the middle.',
     formula:
@@ -85,7 +74,6 @@ const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Rec
     from: 'Difference of the two surfaces; derived.',
   },
   heightInsideMm: {
-    name: `${block}, height inside`,
     what: `Height of the ${end} block on the centreline, on the face that looks into the box.`,
     how: 'Caliper on the inside face at the middle.',
     formula:
@@ -93,7 +81,6 @@ const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Rec
     from: 'Difference of the two surfaces; derived.',
   },
   topSlopeRad: {
-    name: `${block}, slope of the top end`,
     what: 'Slope of the end under the top, glue face to inside face; plus where it rises toward the middle of the body.',
     how: 'Bevel gauge, stock on the glue face.',
     formula:
@@ -101,7 +88,6 @@ const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Rec
     from: 'Straight line between both faces; derived.',
   },
   backSlopeRad: {
-    name: `${block}, slope of the back end`,
     what: 'Slope of the end under the back, glue face to inside face; plus where the block grows toward the middle of the body.',
     how: 'Bevel gauge, stock on the glue face.',
     formula:
@@ -110,13 +96,13 @@ const wordsFor = (block: 'Tail block' | 'Neck block', end: 'tail' | 'neck'): Rec
   },
 })
 
-type Under<End extends 'tail' | 'neck'> = { [Own in Name as `blocks.${End}.${Own}`]: NumberWords }
-const under = <End extends 'tail' | 'neck'>(end: End, block: 'Tail block' | 'Neck block'): Under<End> =>
+type Under<End extends 'tail' | 'neck'> = { [Own in Name as `blocks.${End}.${Own}`]: NumberTexts }
+const under = <End extends 'tail' | 'neck'>(end: End): Under<End> =>
   Object.fromEntries(
-    Object.entries(wordsFor(block, end)).map(([name, words]) => [`blocks.${end}.${name}`, words]),
+    Object.entries(wordsFor(end)).map(([name, words]) => [`blocks.${end}.${name}`, words]),
   ) as Under<End>
 
-export const BLOCK_WORDS: Record<KeysUnder<'blocks'>, NumberWords> = {
-  ...under('tail', 'Tail block'),
-  ...under('neck', 'Neck block'),
+export const BLOCK_WORDS: Record<KeysUnder<'blocks'>, NumberTexts> = {
+  ...under('tail'),
+  ...under('neck'),
 }

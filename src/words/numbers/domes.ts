@@ -1,28 +1,25 @@
-import { ENTERED, type KeysUnder, type NumberWords } from './numberWords.ts'
+import { ENTERED, type KeysUnder, type NumberTexts } from './numberWords.ts'
 
-export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
+export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberTexts> = {
   'top.radiusMm': {
-    name: 'Dome of the top',
     what: 'Radius of the dish the top is worked in.',
     how: 'Straightedge across the dish, gap in the middle; the chord and the gap give the radius.',
     formula: 'As entered. A flat top has none.',
     from: 'Entered, not computed.',
   },
   'top.flatFromMm': {
-    name: 'Flat begins at',
     what: 'Where the flat of the upper bout begins, from the tail along the centreline.',
     how: 'Rule along the centreline from the tail.',
     formula: 'As entered, held between tail and neck.',
     from: 'Entered, not computed.',
   },
   'top.flatSlopeRad': {
-    name: 'Fall of the flat',
     what: 'How steeply the flat of the upper bout falls toward the neck, against the rim plane.',
     how: 'Bevel gauge on the neck end of the rim, against the rim plane.',
-    ...ENTERED,
+    formula: 'As entered, or the neck angle to build to.',
+    from: 'Entered, or from the neck set; derived.',
   },
   'top.neckEdgeMm': {
-    name: 'Top edge at the neck',
     what: 'Height of the rim’s top edge over the rim plane at the neck centre; minus where it is planed below.',
     how: 'Straightedge from the tail over the neck edge, gap beneath it.',
     formula:
@@ -30,13 +27,11 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'The flat through both rim edges where it begins; derived.',
   },
   'top.riseAtSaddleMm': {
-    name: 'Rise at the saddle',
     what: 'How high the crown of the plate stands over the flat rim at the saddle line, as wanted.',
     how: 'Straightedge from rim to rim at the saddle line, gap at the ends.',
     ...ENTERED,
   },
   'top.heightAtSaddleMm': {
-    name: 'Top over the rim plane at the saddle',
     what: 'Height of the top over the rim plane, on the centreline at the saddle line.',
     how: null,
     formula:
@@ -44,7 +39,6 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'top.gapAcrossLowerBoutMm': {
-    name: 'Top, gap across the lower bout',
     what: 'Rise of the dished top over a straight line from rim to rim at the lower bout.',
     how: 'Straightedge across the inside of the dished top at the lower bout, gap in the middle.',
     formula:
@@ -52,7 +46,6 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'top.gapAcrossWaistMm': {
-    name: 'Top, gap across the waist',
     what: 'Rise of the dished top over a straight line from rim to rim at the waist.',
     how: 'Straightedge across the inside of the dished top at the waist, gap in the middle.',
     formula:
@@ -60,7 +53,6 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'top.gapAcrossUpperBoutMm': {
-    name: 'Top, gap across the upper bout',
     what: 'Rise of the dished top over a straight line from rim to rim at the upper bout; nothing where it is flat.',
     how: 'Straightedge across the inside of the dished top at the upper bout, gap in the middle.',
     formula:
@@ -68,7 +60,6 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'top.gapAlongMm': {
-    name: 'Top, gap along the body',
     what: 'Rise of the dished top over a straight line from tail to neck, half-way along.',
     how: 'Straightedge along the centreline, tail to neck, gap half-way.',
     formula:
@@ -76,14 +67,12 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'back.radiusMm': {
-    name: 'Dome of the back',
     what: 'Radius of the dish the back is worked in.',
     how: 'Straightedge across the dish, gap in the middle; the chord and the gap give the radius.',
     formula: 'As entered. A flat back has none.',
     from: 'Entered, not computed.',
   },
   'back.axisAtMm': {
-    name: 'Axis of the back stands at',
     what: 'Where the upright axis of the spherical back crosses the centreline, from the tail. With taper it moves toward the tail, even past it.',
     how: null,
     formula:
@@ -91,14 +80,12 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Square through the middle of the slanted line from tail to neck; derived.',
   },
   'back.lowestAtMm': {
-    name: 'Lowest place of the back',
     what: 'Where on the centreline, from the tail, the back lies furthest under the rim plane.',
     how: null,
     formula: 'At the axis of the sphere, held between tail and neck. Not dished along: at the deeper end.',
     from: 'The foot of the upright axis is the lowest place of a sphere; derived.',
   },
   'back.lowestUnderRimPlaneMm': {
-    name: 'Back under the rim plane',
     what: 'How far the inside of the back lies under the rim plane at its lowest place.',
     how: null,
     formula:
@@ -106,7 +93,6 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'back.gapAcrossLowerBoutMm': {
-    name: 'Back, gap across the lower bout',
     what: 'Hollow of the dished back under a straight line from rim to rim at the lower bout.',
     how: 'Straightedge across the inside of the back at the lower bout, gap in the middle.',
     formula:
@@ -114,7 +100,6 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'back.gapAcrossWaistMm': {
-    name: 'Back, gap across the waist',
     what: 'Hollow of the dished back under a straight line from rim to rim at the waist.',
     how: 'Straightedge across the inside of the back at the waist, gap in the middle.',
     formula:
@@ -122,7 +107,6 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'back.gapAcrossUpperBoutMm': {
-    name: 'Back, gap across the upper bout',
     what: 'Hollow of the dished back under a straight line from rim to rim at the upper bout.',
     how: 'Straightedge across the inside of the back at the upper bout, gap in the middle.',
     formula:
@@ -130,7 +114,6 @@ export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'back.gapAlongMm': {
-    name: 'Back, gap along the body',
     what: 'Hollow of the dished back under a straight line from tail to neck, half-way along.',
     how: 'Straightedge along the inside of the back on the centreline, gap half-way.',
     formula:

@@ -1,11 +1,10 @@
-import type { KeysUnder, NumberWords } from './numberWords.ts'
+import type { KeysUnder, NumberTexts } from './numberWords.ts'
 
 type RowName = KeysUnder<'rim'> extends `rim[].${infer Name}` ? Name : never
 
 /** The same columns stand for every station round the rim and for the named places, on either side. */
-const ROW_WORDS: Record<RowName, NumberWords> = {
+const ROW_WORDS: Record<RowName, NumberTexts> = {
   alongOuterMm: {
-    name: 'Round the outside',
     what: 'Where the station stands on the bent side: along its outer face, from the tail.',
     how: null,
     formula:
@@ -13,14 +12,12 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'Arc length; derived.',
   },
   alongBlankMm: {
-    name: 'Along the flat blank',
     what: 'Where the same station stands on the flat blank: from its tail end, trim left out, at mid-thickness.',
     how: null,
     formula: 's − t/2 × turn: s round the outside, t side thickness, turn of the outline from the tail, in radians.',
     from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',
   },
   xMm: {
-    name: 'Along the centreline',
     what: 'Where the station stands along the body, from the tail.',
     how: null,
     formula:
@@ -28,7 +25,6 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'Closed form on arcs and straights, Gauss’s rule on fair pieces; derived.',
   },
   yMm: {
-    name: 'Half-width',
     what: 'From the centreline to the outer face of the side.',
     how: null,
     formula:
@@ -36,7 +32,6 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'Closed form on arcs and straights, Gauss’s rule on fair pieces; derived.',
   },
   topEdgeMm: {
-    name: 'Top edge',
     what: 'Height of the side’s top edge over the rim plane.',
     how: null,
     formula:
@@ -44,7 +39,6 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   backEdgeMm: {
-    name: 'Back edge',
     what: 'Height of the side’s back edge over the rim plane: minus, since the back lies below.',
     how: null,
     formula:
@@ -52,14 +46,12 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   depthMm: {
-    name: 'Rim depth, without plates',
     what: 'Depth of the bare side, top edge to back edge, square to the rim plane.',
     how: 'Rule on the outer face, square to the rim plane.',
     formula: 'z − b: z the top edge, b the back edge, both over the rim plane.',
     from: 'Difference of the two edges; derived.',
   },
   topBevelRad: {
-    name: 'Bevel of the top edge',
     what: 'Slope across the top edge; plus where the inner corner stands prouder than the outer.',
     how: 'Bevel gauge, stock on the outer face, blade across the edge.',
     formula:
@@ -67,7 +59,6 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'Slope of the surface along the outline’s normal; derived.',
   },
   backBevelRad: {
-    name: 'Bevel of the back edge',
     what: 'Slope across the back edge; plus where the inner corner stands prouder than the outer.',
     how: 'Bevel gauge, stock on the outer face, blade across the edge.',
     formula:
@@ -75,21 +66,18 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'Slope of the surface along the outline’s normal; derived.',
   },
   cutWidthMm: {
-    name: 'Cut width',
     what: 'From the straight edge of the blank to the line to saw, with the back allowance in it.',
     how: 'Rule square from the straight edge of the blank.',
     formula: 'r − b + a: r straight edge over the rim plane, b back edge over it (minus), a back allowance.',
     from: 'Plain sum; derived. The highest top edge in it is read at the stations.',
   },
   firstDepthMm: {
-    name: 'First rim depth, without plates',
     what: 'Depth of the bare side after the first dishing, without linings: what the second one takes off still stands.',
     how: 'Rule on the outer face, square to the rim plane, before the linings go in.',
     formula: 'D + u + v: D the rim depth here, u and v what the first dishing leaves on top edge and back edge.',
     from: 'Plain sum; derived.',
   },
   topProudOuterMm: {
-    name: 'Top lining over the outer corner',
     what: 'How far the lining’s inner corner stands prouder than the outer corner of the side’s top edge; minus where it lies lower.',
     how: 'Straightedge level on the lining, out over the edge; gap at the outer corner.',
     formula:
@@ -97,7 +85,6 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'The same surface at two insets, square to the outline; derived.',
   },
   topProudInnerMm: {
-    name: 'Top lining over the inner corner',
     what: 'How far the lining’s inner corner stands prouder than the inner corner of the bevelled side’s top edge; minus where it lies lower.',
     how: 'Straightedge level on the lining, out over the edge; gap at the side’s inner corner.',
     formula:
@@ -105,7 +92,6 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'The same surface at two insets, square to the outline; derived.',
   },
   backProudOuterMm: {
-    name: 'Back lining over the outer corner',
     what: 'How far the lining’s inner corner stands prouder than the outer corner of the side’s back edge; minus where it lies lower.',
     how: 'Straightedge level on the lining, out over the edge; gap at the outer corner.',
     formula:
@@ -113,7 +99,6 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
     from: 'The same surface at two insets, square to the outline; derived.',
   },
   backProudInnerMm: {
-    name: 'Back lining over the inner corner',
     what: 'How far the lining’s inner corner stands prouder than the inner corner of the bevelled side’s back edge; minus where it lies lower.',
     how: 'Straightedge level on the lining, out over the edge; gap at the side’s inner corner.',
     formula:
@@ -123,15 +108,14 @@ const ROW_WORDS: Record<RowName, NumberWords> = {
 }
 
 type List = 'rim' | 'trebleRim' | 'places' | 'treblePlaces'
-type Under<Rows extends List> = { [Name in RowName as `${Rows}[].${Name}`]: NumberWords }
+type Under<Rows extends List> = { [Name in RowName as `${Rows}[].${Name}`]: NumberTexts }
 const under = <Rows extends List>(rows: Rows): Under<Rows> =>
   Object.fromEntries(Object.entries(ROW_WORDS).map(([name, words]) => [`${rows}[].${name}`, words])) as Under<Rows>
 
-export const RIM_WORDS: Record<KeysUnder<List>, NumberWords> = {
+export const RIM_WORDS: Record<KeysUnder<List>, NumberTexts> = {
   ...under('rim'),
   ...under('trebleRim'),
   'trebleRim[].blank': {
-    name: 'Blank of the treble side',
     what: 'Which blank of the treble side the station lies on, counted from the tail: past the corner of a pointed horn it is the second.',
     how: null,
     formula: 'One, and one more for every sharp corner of the treble outline between the tail and the station.',

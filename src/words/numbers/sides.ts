@@ -1,26 +1,22 @@
-import { ENTERED, type KeysUnder, type NumberWords } from './numberWords.ts'
+import { ENTERED, type KeysUnder, type NumberTexts } from './numberWords.ts'
 
-export const SIDE_WORDS: Record<KeysUnder<'sides' | 'blanks'>, NumberWords> = {
+export const SIDE_WORDS: Record<KeysUnder<'sides' | 'blanks'>, NumberTexts> = {
   'sides.thicknessMm': {
-    name: 'Side thickness',
     what: 'Thickness of the side before bending.',
     how: 'Thickness caliper along both edges of the blank.',
     ...ENTERED,
   },
   'sides.depthAtTailMm': {
-    name: 'Rim depth at the tail',
     what: 'Depth of the bare side at the tail, without plates, top edge as dished.',
     how: 'Rule on the outer face at the tail centre.',
     ...ENTERED,
   },
   'sides.depthAtNeckMm': {
-    name: 'Rim depth at the neck, as dished',
     what: 'Depth of the bare side at the neck, without plates, before the upper bout is planed flat.',
     how: 'Rule on the outer face at the neck centre, before planing.',
     ...ENTERED,
   },
   'sides.depthAtNeckPlanedMm': {
-    name: 'Rim depth at the neck, planed',
     what: 'Depth of the bare side at the neck, without plates, once the upper bout is planed. Same as dished where nothing is planed.',
     how: 'Rule on the outer face at the neck centre, after planing.',
     formula:
@@ -28,49 +24,42 @@ export const SIDE_WORDS: Record<KeysUnder<'sides' | 'blanks'>, NumberWords> = {
     from: 'Plain sum; derived.',
   },
   'sides.bodyDepthAtTailMm': {
-    name: 'Body depth at the tail, with plates',
     what: 'Rim depth at the tail with top and back glued on: the depth a client speaks of.',
     how: 'Caliper over both plates at the tail centre.',
     formula: 'T + t + b: T the rim depth at the tail, t and b the thicknesses of top and back.',
     from: 'Plain sum; derived.',
   },
   'sides.bodyDepthAtNeckMm': {
-    name: 'Body depth at the neck, with plates',
     what: 'Planed rim depth at the neck with top and back glued on.',
     how: 'Caliper over both plates at the neck centre.',
     formula: 'N + t + b: N the planed rim depth at the neck, t and b the thicknesses of top and back.',
     from: 'Plain sum; derived.',
   },
   'sides.deepestSideMm': {
-    name: 'Deepest side, without plates',
     what: 'Greatest rim depth among the stations.',
     how: null,
     formula: 'The greatest top edge − back edge, looked for at every station.',
     from: 'Greatest of the stations; derived.',
   },
   'sides.deepestSideAtMm': {
-    name: 'Deepest side lies at',
     what: 'How far round the outer face from the tail the deepest station stands.',
     how: null,
     formula: 'Way round the outside to the station whose top edge − back edge is greatest.',
     from: 'Greatest of the stations; derived.',
   },
   'sides.deepestInsideMm': {
-    name: 'Deepest inside, without plates',
     what: 'Greatest height between the two domes on the centreline, inside of top to inside of back.',
     how: null,
     formula: 'The greatest z − b along the centreline: z the top plate, b the back, both over the rim plane.',
     from: 'Looked for at 120 places, then narrowed by golden section; derived.',
   },
   'sides.deepestInsideAtMm': {
-    name: 'Deepest inside lies at',
     what: 'Where along the centreline, from the tail, the domes stand furthest apart.',
     how: null,
     formula: 'x where z − b is greatest: z the top plate, b the back, both over the rim plane.',
     from: 'Looked for at 120 places, then narrowed by golden section; derived.',
   },
   'sides.flatLengthMm': {
-    name: 'Side laid flat',
     what: 'Length of one side laid flat, tail centre to neck centre, at mid-thickness and without trim.',
     how: null,
     formula:
@@ -78,42 +67,36 @@ export const SIDE_WORDS: Record<KeysUnder<'sides' | 'blanks'>, NumberWords> = {
     from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',
   },
   'sides.blankLengthMm': {
-    name: 'Blank length',
     what: 'Side laid flat with trim at both ends: the least length to buy or saw.',
     how: 'Rule along the straight edge of the blank.',
     formula: 'f + 2 × e: f the side laid flat, e the trim at each end.',
     from: 'Plain sum; derived.',
   },
   'sides.blankWidthMm': {
-    name: 'Blank width',
     what: 'Widest cut width among the stations, allowances in it: the least width to buy or saw.',
     how: 'Rule square across the blank.',
     formula: 'The greatest cut width, looked for at every station from tail to neck.',
     from: 'Greatest of the stations; derived.',
   },
   'sides.referenceMm': {
-    name: 'Straight edge over the rim plane',
     what: 'How high the straight edge of the blank stands over the rim plane: the highest top edge and the top allowance.',
     how: null,
     formula: 'z + a: z the highest top edge among the stations, a the top allowance.',
     from: 'Plain sum; derived.',
   },
   'sides.waistMarkOnBlankMm': {
-    name: 'Waist mark on the blank',
     what: 'Where the waist falls on the flat blank, from its tail end, trim left out.',
     how: 'Rule along the straight edge from the tail line.',
     formula: 's − t/2 × turn: s round the outside to the waist, t side thickness, turn from tail to waist in radians.',
     from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',
   },
   'sides.waistMarkOnRimMm': {
-    name: 'Waist mark on the rim',
     what: 'Where the waist falls on the bent side, along its outer face from the tail.',
     how: 'Tape round the outside from the tail centre.',
     formula: 'Length of the outer face from the tail to the place where the waist was found.',
     from: 'Arc length; derived.',
   },
   'sides.stationStepMm': {
-    name: 'Step between stations',
     what: 'Distance from station to station along the outer face; the last step may be shorter.',
     how: null,
     formula:
@@ -121,14 +104,12 @@ export const SIDE_WORDS: Record<KeysUnder<'sides' | 'blanks'>, NumberWords> = {
     from: 'Entered; the list of round steps is common practice.',
   },
   'blanks[].outerLengthMm': {
-    name: 'Blank, round the outside',
     what: 'What one blank covers on the bent rim, along its outer face. The bass side comes first, then the treble side, in two pieces with a pointed horn.',
     how: 'Tape round the outside, one end of the piece to the other.',
     formula: 'Length of the outer face, from where this piece of side begins to where it ends.',
     from: 'Arc length; derived.',
   },
   'blanks[].flatLengthMm': {
-    name: 'Blank, side laid flat',
     what: 'Length of this piece of side laid flat, at mid-thickness and without trim; beside a cutaway with what the bass side runs on.',
     how: null,
     formula:
@@ -136,14 +117,12 @@ export const SIDE_WORDS: Record<KeysUnder<'sides' | 'blanks'>, NumberWords> = {
     from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',
   },
   'blanks[].blankLengthMm': {
-    name: 'Blank, length',
     what: 'This piece of side laid flat with trim at both ends: the least length to buy or saw.',
     how: 'Rule along the straight edge of the blank.',
     formula: 'f + 2 × e: f the piece laid flat, e the trim at each end.',
     from: 'Plain sum; derived.',
   },
   'blanks[].blankWidthMm': {
-    name: 'Blank, width',
     what: 'Widest cut width among the stations of this piece, allowances in it: the least width to buy or saw.',
     how: 'Rule square across the blank.',
     formula: 'The greatest cut width, looked for at every station of the piece.',

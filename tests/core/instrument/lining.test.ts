@@ -27,7 +27,12 @@ const t = plan.rim.sideThicknessMm
 const start = { point: { x: 0, y: 0 }, headingRad: Math.PI / 2 }
 
 const domesOf = (of: Plan) => ({
-  top: makeTop(of.top, { lengthMm, saddleLineMm: 330, halfWidthAtMm: (x) => halfWidthAtMm(half, x) }).rim,
+  top: makeTop(of.top, {
+    lengthMm,
+    saddleLineMm: 330,
+    halfWidthAtMm: (x) => halfWidthAtMm(half, x),
+    flatSlopeRad: () => of.top.flatSlopeDeg * DEG,
+  }).rim,
   back: makeBack(of.back, lengthMm, of.rim.depthAtTailMm, of.rim.depthAtNeckMm).surface,
 })
 

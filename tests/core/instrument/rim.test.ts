@@ -9,7 +9,10 @@ import { marchSolids } from '../solids.ts'
 import { expectWithin } from '../within.ts'
 
 const plans: { name: string; plan: Plan }[] = [
-  { name: 'planed upper bout', plan: STEEL_STRING.plan },
+  {
+    name: 'planed upper bout',
+    plan: { ...STEEL_STRING.plan, top: { ...STEEL_STRING.plan.top, flatSlope: 'entered' } },
+  },
   { name: 'sphere to the rim', plan: { ...STEEL_STRING.plan, top: { ...STEEL_STRING.plan.top, form: 'sphere' } } },
   {
     name: 'small, strongly domed',

@@ -117,7 +117,12 @@ describe('the steel-string, its inner face as dots moved inward one by one', () 
   const lengthMm = outline.lengthMm!
   const { half } = closeChain(outline.pieces, lengthMm)
   const halfWidth = halfWidthAtMm(half, topPlan.flatFromMm)
-  const top = makeTop(topPlan, { lengthMm, saddleLineMm: 330, halfWidthAtMm: () => halfWidth }).rim
+  const top = makeTop(topPlan, {
+    lengthMm,
+    saddleLineMm: 330,
+    halfWidthAtMm: () => halfWidth,
+    flatSlopeRad: () => (topPlan.flatSlopeDeg * Math.PI) / 180,
+  }).rim
   const back = makeBack(backPlan, lengthMm, rim.depthAtTailMm, rim.depthAtNeckMm).surface
   const march = marchSolids(STEEL_STRING.plan, lengthMm, halfWidth)
   const t = rim.sideThicknessMm

@@ -12,6 +12,13 @@ export const STAGE_DRAWINGS = [
   'blockTail',
   'blockNeck',
   'rosette',
+  'fretboard',
+  'strings',
+  'neckSet',
+  'bridge',
+  'bridgeSection',
+  'neckSide',
+  'head',
 ] as const
 export type StageDrawing = (typeof STAGE_DRAWINGS)[number]
 

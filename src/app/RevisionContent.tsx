@@ -1,0 +1,128 @@
+import { useId, useState } from 'react'
+import type { ShopUnits } from '../core/quantity.ts'
+import { formatMoment } from '../format/formatMoment.ts'
+import type { CommissionDoc } from '../record/commission.ts'
+import { recentGestures } from '../record/recentGestures.ts'
+import type { GestureLabel } from '../record/undo.ts'
+import { changesSinceRevision, type SinceRevision } from '../record/revision.ts'
+import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'
+import { valueText } from '../views/valueText.ts'
+import { REVISION_WORDS } from '../words/instrument.ts'
+import { NUMBER_NAMES } from '../words/numberNames.ts'
+import { placeName } from '../words/places.ts'
+import { STAGE_WORDS } from '../words/stages.ts'
+import './revision.css'
+
+const SHOWN = 8
+
+/** Undo and redo, the last changes, and what has changed since a sheet was printed. */
+export function RevisionContent() {
+  const { commission } = useWorkshop()
+  const undo = useCommission((state) => state.undo)
+  const redo = useCommission((state) => state.redo)
+  const isLocked = useCommission((state) => state.readOnly !== null)
+  const changes = useCommission((state) => state.changes)
+  const facts = useCommission((state) => state.facts)
+  const doc = useCommission((state) => state.record?.doc ?? null)
+  const units = useShop((state) => state.shop.units)
+  const stageName = (id: string): string => {
+    const key = doc?.stages[id]?.key
+    return key === undefined ? placeName('facts') : STAGE_WORDS[key].title
+  }
+  const recent = recentGestures(changes, facts, SHOWN)
+  const whatOf = ({ gesture, fields }: GestureLabel): string => {
+    const known = recent.find((one) => one.gesture === gesture)
+    return known === undefined ? namesOf(fields) : namesOf(known.fields, known.stageIds.map(stageName))
+  }
+  return (
+    <>
+      <div className="commands">
+        <button className="button" type="button" disabled={isLocked || undo === null} onClick={() => commission.undo()}>
+          {REVISION_WORDS.undo}
+          {undo !== null && `: ${whatOf(undo)}`}
+        </button>
+        <button className="button" type="button" disabled={isLocked || redo === null} onClick={() => commission.redo()}>
+          {REVISION_WORDS.redo}
+          {redo !== null && `: ${whatOf(redo)}`}
+        </button>
+      </div>
+      {doc !== null && <SincePaper doc={doc} units={units} />}
+      <h3>{REVISION_WORDS.history}</h3>
+      <ol className="revision-list">
+        {recent.map((one) => (
+          <li key={one.gesture}>
+            <span>
+              {namesOf(one.fields, one.stageIds.map(stageName))}
+              {one.undoes && ` (${REVISION_WORDS.takenBack})`}
+            </span>
+            <span className="second small">{formatMoment(one.at)}</span>
+          </li>
+        ))}
+      </ol>
+    </>
+  )
+}
+
+/** A place by its name, a tolerance by the name of its number. */
+function placeHere(field: string): string {
+  const number = field.startsWith('tolerances.') ? field.slice('tolerances.'.length) : ''
+  const name = (NUMBER_NAMES as Readonly<Record<string, string>>)[number]
+  return name === undefined ? placeName(field) : `${placeName('tolerances')}: ${name}`
+}
+
+/** At most two names of places, and how many more. */
+function namesOf(fields: readonly string[], others: readonly string[] = []): string {
+  const names = [...new Set([...fields.map(placeHere), ...others])]
+  const rest = names.length - 2
+  return names.slice(0, 2).join(', ') + (rest > 0 ? ` +${rest}` : '')
+}
+
+function SincePaper({ doc, units }: { readonly doc: CommissionDoc; readonly units: ShopUnits }) {
+  const inputId = useId()
+  const hintId = useId()
+  const changes = useCommission((state) => state.changes)
+  const [code, setCode] = useState('')
+  const isWhole = code.replaceAll(/[\s-]/gu, '').length >= 6
+  return (
+    <div className="field">
+      <label className="field-label" htmlFor={inputId}>
+        {REVISION_WORDS.since}
+      </label>
+      <input
+        className="field-input revision-code"
+        id={inputId}
+        size={10}
+        value={code}
+        autoComplete="off"
+        autoCapitalize="characters"
+        spellCheck={false}
+        aria-describedby={hintId}
+        onChange={(event) => setCode(event.target.value)}
+      />
+      <p className="field-hint" id={hintId}>
+        {REVISION_WORDS.sinceHint}
+      </p>
+      <output className="revision-answer">
+        {isWhole && <Answer since={changesSinceRevision(code, doc, changes)} units={units} />}
+      </output>
+    </div>
+  )
+}
+
+function Answer({ since, units }: { readonly since: SinceRevision; readonly units: ShopUnits }) {
+  if (since.kind === 'unknown') return <p>{REVISION_WORDS.unknown}</p>
+  if (since.kind === 'unchanged') return <p>{REVISION_WORDS.unchanged}</p>
+  return (
+    <>
+      <p>{REVISION_WORDS.changed(formatMoment(since.stoodAt))}</p>
+      <ul className="revision-list">
+        {since.differences.map(({ field, before, now }) => (
+          <li key={field}>
+            <span>{placeHere(field)}</span>
+            <span>{REVISION_WORDS.wasNow(valueText(field, before, units), valueText(field, now, units))}</span>
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}

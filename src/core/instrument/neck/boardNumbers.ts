@@ -1,0 +1,82 @@
+import type { BoardPlan, FretsPlan } from '../../neckPlan.ts'
+import type { Fretboard } from './fretboard.ts'
+
+export interface BoardNumbers {
+  readonly nutWidthMm: number
+  readonly widthAtTwelfthMm: number
+  readonly widthAtJointMm: number
+  readonly widthAtEndMm: number
+  /** Nut to its square end, along the centreline. */
+  readonly lengthMm: number
+  readonly nutToJointMm: number
+  readonly overBodyMm: number
+  /** At the crest, and at the edges at nut, joint and end. */
+  readonly thicknessMm: number
+  readonly edgeAtNutMm: number
+  readonly edgeAtJointMm: number
+  readonly edgeAtEndMm: number
+  readonly slotDepthMm: number
+  readonly slotWidthMm: number
+  /** Depth of the shallowest slot at the board's edge: its bottom is straight. */
+  readonly slotAtEdgeMm: number
+  /** Room under a fret's tang at the shallowest slot; negative: it does not seat. */
+  readonly underTangMm: number
+  /** Wood under the slots. */
+  readonly leftUnderSlotMm: number
+  readonly fallOffMm: number
+}
+
+export interface MarkerRow {
+  readonly fret: number
+  /** On the centreline, midway between that fret and the one before. */
+  readonly fromNutMm: number
+  /** How far each of a pair stands from the centreline, at octaves; 'none' where there is one, on it. */
+  readonly acrossMm: number | 'none'
+}
+
+/** Marks at the octaves stand in pairs. Common practice. */
+const OCTAVE = 12
+
+/** The board at its nut, joint and end; every length mm. A slot's bottom is straight across, so at the edge it is shallower by the board's drop. */
+export function measureBoard(board: BoardPlan, frets: FretsPlan, shape: Fretboard): BoardNumbers {
+  const { nutMm, jointMm, endMm } = shape
+  const widthAtMm = (xMm: number) => 2 * shape.halfWidthAtMm(xMm)
+  const edgeAtMm = (xMm: number) => board.thicknessMm - shape.dropMm(xMm, shape.halfWidthAtMm(xMm))
+  const slotsAtEdge = Array.from({ length: shape.lastFret }, (_, i) => {
+    const { xMm } = shape.fretLine(i + 1)
+    return frets.slotDepthMm - shape.dropMm(xMm, Math.max(shape.halfWidthAtMm(xMm) - board.bindingMm, 0))
+  })
+  const slotAtEdgeMm = Math.max(Math.min(frets.slotDepthMm, ...slotsAtEdge), 0)
+  return {
+    nutWidthMm: board.nutWidthMm,
+    widthAtTwelfthMm: board.widthAtTwelfthMm,
+    widthAtJointMm: widthAtMm(jointMm),
+    widthAtEndMm: widthAtMm(endMm),
+    lengthMm: nutMm - endMm,
+    nutToJointMm: nutMm - jointMm,
+    overBodyMm: jointMm - endMm,
+    thicknessMm: board.thicknessMm,
+    edgeAtNutMm: edgeAtMm(nutMm),
+    edgeAtJointMm: edgeAtMm(jointMm),
+    edgeAtEndMm: edgeAtMm(endMm),
+    slotDepthMm: frets.slotDepthMm,
+    slotWidthMm: frets.slotWidthMm,
+    slotAtEdgeMm,
+    underTangMm: slotAtEdgeMm - frets.tangMm,
+    leftUnderSlotMm: board.thicknessMm - frets.slotDepthMm,
+    fallOffMm: board.fallOffMm,
+  }
+}
+
+/** The marks of the board, by rising fret, each midway between its fret and the one before; marked frets it does not have are left out. */
+export function markerRows({ markersAt }: BoardPlan, shape: Fretboard): readonly MarkerRow[] {
+  const frets = [...new Set(markersAt)].filter((fret) => fret >= 1 && fret <= shape.lastFret).sort((a, b) => a - b)
+  return frets.map((fret) => {
+    const xMm = (shape.fretLine(fret - 1).xMm + shape.fretLine(fret).xMm) / 2
+    return {
+      fret,
+      fromNutMm: shape.nutMm - xMm,
+      acrossMm: fret % OCTAVE === 0 ? shape.halfWidthAtMm(xMm) / 2 : 'none',
+    }
+  })
+}

@@ -1,0 +1,29 @@
+import type { Numbers } from '../numbers.ts'
+import type { Report } from './report.ts'
+
+// Limits are common practice, no published source.
+const EDGE_MM = 1.5
+const GAP_MM = 2
+/** From memory: music wire breaks somewhere over 2200 MPa in these diameters; a margin below it. */
+const WIRE_MPA = 2000
+
+export function stringMisfits({ strings, stringSet }: Numbers, report: Report) {
+  const { leastEdgeMm, gapAtNutMm } = stringSet
+  if (leastEdgeMm < EDGE_MM)
+    report(
+      'stringsOffBoard',
+      leastEdgeMm < 0 ? 'cannot' : 'care',
+      ['strings.nutSpreadMm', 'strings.saddleSpreadMm', 'board.nutWidthMm', 'board.widthAtTwelfthMm'],
+      { leastMm: leastEdgeMm },
+    )
+  if (strings.length > 1 && gapAtNutMm < GAP_MM)
+    report('stringsTooClose', gapAtNutMm <= 0 ? 'cannot' : 'care', ['strings.nutSpreadMm', 'strings.set'], {
+      gapMm: gapAtNutMm,
+    })
+  const count = strings.filter(({ tensionN }) => tensionN === 'none').length
+  if (count > 0) report('stringMassUnknown', 'care', ['strings.set'], { count })
+  strings.forEach(({ stressMPa }, i) => {
+    if (typeof stressMPa === 'number' && stressMPa > WIRE_MPA)
+      report('stringOverstressed', 'care', ['strings.set', 'scale.lengthMm'], { string: i + 1, stressMPa })
+  })
+}

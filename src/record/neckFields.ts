@@ -1,0 +1,106 @@
+import type { PlanField } from '../core/planFields.ts'
+import { body, type FieldRange, plain, thin } from './fieldRange.ts'
+
+type NeckField = Extract<
+  PlanField,
+  `${'scale' | 'board' | 'frets' | 'strings' | 'setup' | 'bridge' | 'neck' | 'head'}.${string}`
+>
+
+/** Neck, strings and bridge. Common practice, drawn wide: from a soprano ukulele to a baritone. No published source. */
+export const NECK_FIELDS = {
+  'scale.lengthMm': body(250, 1000),
+  'scale.jointFret': { type: 'count', min: 8, max: 24 },
+  'scale.fan': { type: 'choice' },
+  'scale.trebleLengthMm': body(250, 1000),
+  'scale.squareFret': { type: 'count', min: 0, max: 24 },
+  'scale.frets': { type: 'count', min: 8, max: 36 },
+  'board.nutWidthMm': body(20, 120),
+  'board.widthAtTwelfthMm': body(25, 140),
+  'board.endBeyondLastFretMm': body(0, 300),
+  'board.thicknessMm': thin(2, 15),
+  'board.surface': { type: 'choice' },
+  'board.radiusMm': body(100, 3000),
+  'board.endRadiusMm': body(100, 3000),
+  'board.fallOffMm': thin(0, 2),
+  'board.bindingMm': thin(0, 5),
+  'board.markersAt': { type: 'whole' },
+  'frets.crownMm': thin(0.3, 2.5),
+  'frets.tangMm': thin(0.5, 4),
+  'frets.slotWidthMm': thin(0.2, 1.5),
+  'frets.slotDepthMm': thin(0.5, 8),
+  'frets.overhangMm': thin(0, 10),
+  'strings.set': { type: 'whole' },
+  'strings.nutSpreadMm': body(10, 110),
+  'strings.saddleSpreadMm': body(15, 130),
+  'strings.pairGapMm': thin(0.3, 6),
+  'strings.pitchHz': plain('hertz', 380, 470),
+  'strings.otherNotes': { type: 'whole' },
+  'strings.otherScaleMm': { ...body(250, 1000), open: true },
+  'setup.actionBassMm': thin(0.5, 8),
+  'setup.actionTrebleMm': thin(0.5, 8),
+  'setup.nutBassMm': thin(0.1, 3),
+  'setup.nutTrebleMm': thin(0.1, 3),
+  'setup.reliefMm': thin(0, 1),
+  'setup.riseMm': thin(-0.5, 3),
+  'bridge.lengthMm': body(30, 300),
+  'bridge.widthMm': body(10, 80),
+  'bridge.thicknessMm': thin(3, 18),
+  'bridge.saddleWidthMm': thin(1.5, 10),
+  'bridge.saddleLengthMm': body(20, 150),
+  'bridge.slotDepthMm': thin(1, 15),
+  'bridge.saddleShowingMm': thin(0.5, 10),
+  'bridge.saddleTiltDeg': { type: 'angle', minDeg: -5, maxDeg: 15 },
+  'bridge.saddleFromFrontMm': body(1, 40),
+  'bridge.holds': { type: 'choice' },
+  'bridge.holdsBehindMm': body(3, 60),
+  'bridge.pinRun': { type: 'choice' },
+  'bridge.pinSpreadMm': body(10, 150),
+  'bridge.tieHoleOverTopMm': thin(0.5, 12),
+  'bridge.compensation': { type: 'choice' },
+  'bridge.compensationBassMm': thin(-3, 20),
+  'bridge.compensationTrebleMm': thin(-3, 20),
+  'bridge.plateMm': thin(0, 8),
+  'bridge.plateFromMm': body(10, 500),
+  'bridge.plateToMm': body(10, 500),
+  'neck.joint': { type: 'choice' },
+  'neck.heelCapMm': body(5, 80),
+  'neck.tenonWidthMm': body(5, 80),
+  'neck.tenonDepthMm': body(3, 100),
+  'neck.boltsAtMm': { type: 'whole' },
+  'neck.boltMm': thin(2, 15),
+  'neck.thicknessAtFirstMm': thin(10, 40),
+  'neck.thicknessAtTenthMm': thin(10, 45),
+  'neck.stockMm': thin(8, 60),
+  'neck.rod': { type: 'choice' },
+  'neck.rodLengthMm': body(50, 700),
+  'neck.rodWidthMm': thin(2, 15),
+  'neck.rodDepthMm': thin(3, 25),
+  'neck.rodFromNutMm': body(-60, 60),
+  'head.angleDeg': { type: 'angle', minDeg: 0, maxDeg: 25 },
+  'head.lengthMm': body(60, 320),
+  'head.thicknessMm': thin(6, 30),
+  'head.faceVeneerMm': thin(0, 8),
+  'head.backVeneerMm': thin(0, 8),
+  'head.tuners': { type: 'choice' },
+  'head.firstPostMm': body(10, 120),
+  'head.postSpacingMm': body(10, 80),
+  'head.firstAcrossMm': body(0, 80),
+  'head.lastAcrossMm': body(0, 80),
+  'head.postMm': thin(0, 12),
+  'head.holeMm': thin(4, 15),
+  'head.stringOverFaceMm': thin(-20, 20),
+} as const satisfies Record<NeckField, FieldRange>
+
+/** Ranges inside the fields that are replaced whole. */
+export const STRING_RANGES = {
+  diameterMm: thin(0.15, 3.5),
+  coreMm: { ...thin(0.1, 2.5), open: true },
+  massGPerM: { ...plain('gramsPerMetre', 0.05, 60), open: true },
+  note: { type: 'count', min: 16, max: 100 },
+} as const satisfies Record<string, FieldRange>
+export const MARKER_RANGE = { type: 'count', min: 1, max: 36 } as const satisfies FieldRange
+export const BOLT_RANGE = body(3, 150) satisfies FieldRange
+
+export const MOST_STRINGS = 24
+export const MOST_MARKERS = 24
+export const MOST_BOLTS = 4

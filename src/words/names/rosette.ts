@@ -1,0 +1,25 @@
+import type { KeysUnder } from '../numbers/numberWords.ts'
+
+export const ROSETTE_NAMES: Record<KeysUnder<'soundhole' | 'rosette'>, string> = {
+  'soundhole.centreMm': 'Centre of the hole',
+  'soundhole.radiusMm': 'Radius of the hole',
+  'soundhole.cutterCircleMm': 'Cutter circle, hole',
+  'soundhole.discMm': 'Disc that drops out',
+  'soundhole.toFirstRingMm': 'Wood from hole to first ring',
+  'soundhole.centreToBoardEndMm': 'Centre to board end',
+  'rosette.channelDepthMm': 'Channel depth',
+  'rosette.rings[].innerRadiusMm': 'Inner radius',
+  'rosette.rings[].outerRadiusMm': 'Outer radius',
+  'rosette.rings[].widthMm': 'Width',
+  'rosette.rings[].hiddenRad': 'Hidden by the board',
+  'rosette.rings[].hiddenMm': 'Hidden, along the ring',
+  'rosette.rings[].gapRad': 'Gap, as an angle',
+  'rosette.rings[].gapMm': 'Gap',
+  'rosette.rings[].stripLengthMm': 'Strip length',
+  'rosette.rings[].visibleRad': 'Arc that shows',
+  'rosette.rings[].innerCutterCircleMm': 'Cutter circle, inner wall',
+  'rosette.rings[].outerCutterCircleMm': 'Cutter circle, outer wall',
+  'rosette.rings[].passes': 'Passes',
+  'rosette.rings[].tileRad': 'Angle of a tile',
+  'rosette.rings[].tileLengthMm': 'Length of a tile',
+}

@@ -1,0 +1,25 @@
+import type { KeysUnder } from '../numbers/numberWords.ts'
+
+export const SIDE_NAMES: Record<KeysUnder<'sides' | 'blanks'>, string> = {
+  'sides.thicknessMm': 'Side thickness',
+  'sides.depthAtTailMm': 'Rim depth at the tail',
+  'sides.depthAtNeckMm': 'Rim depth at the neck, as dished',
+  'sides.depthAtNeckPlanedMm': 'Rim depth at the neck, planed',
+  'sides.bodyDepthAtTailMm': 'Body depth at the tail, with plates',
+  'sides.bodyDepthAtNeckMm': 'Body depth at the neck, with plates',
+  'sides.deepestSideMm': 'Deepest side, without plates',
+  'sides.deepestSideAtMm': 'Deepest side lies at',
+  'sides.deepestInsideMm': 'Deepest inside, without plates',
+  'sides.deepestInsideAtMm': 'Deepest inside lies at',
+  'sides.flatLengthMm': 'Side laid flat',
+  'sides.blankLengthMm': 'Blank length',
+  'sides.blankWidthMm': 'Blank width',
+  'sides.referenceMm': 'Straight edge over the rim plane',
+  'sides.waistMarkOnBlankMm': 'Waist mark on the blank',
+  'sides.waistMarkOnRimMm': 'Waist mark on the rim',
+  'sides.stationStepMm': 'Step between stations',
+  'blanks[].outerLengthMm': 'Blank, round the outside',
+  'blanks[].flatLengthMm': 'Blank, side laid flat',
+  'blanks[].blankLengthMm': 'Blank, length',
+  'blanks[].blankWidthMm': 'Blank, width',
+}

@@ -71,6 +71,7 @@ export const FINDING_CODES = [
   'breakAngleSmall', // values: string, breakRad
   'saddleSlotTooDeep', // values: leftMm
   'saddleOffBridge', // values: byMm
+  'octaveOutOfReach', // values: string
   'saddleTooNarrow', // values: string, byMm, widthMm
   'holdsOffBridge', // values: byMm
   'plateMissesBridge', // values: behindMm, beforeMm

@@ -10,7 +10,7 @@ import { inPlace, label, ordinate, outside, running } from './dimension.ts'
 import { figured } from './figured.ts'
 import { hornShapes } from './hornShapes.ts'
 import { innerStretches } from './innerFace.ts'
-import { circle, closed, drawn, through } from './line.ts'
+import { circle, closed, drawn, rectangle, through } from './line.ts'
 import { planStations } from './planStations.ts'
 
 const BOARD_ON_MM = 14
@@ -44,6 +44,7 @@ export function planDrawing(computed: Computed): Drawing {
     ),
     ...board(computed),
     ...saddle(computed),
+    ...bridge(computed),
     ...planStations(computed),
   ]
   return {
@@ -54,6 +55,23 @@ export function planDrawing(computed: Computed): Drawing {
     marks: { top: 'bass', bottom: 'treble', left: 'tail', right: 'neck', inCorners: true },
     shapes: [...shapes, ...dimensions(computed, body), ...hornShapes(computed, body, BOARD_ON_MM)],
   }
+}
+
+/** Where the bridge stands, with its saddle's crown. */
+function bridge({ numbers, geometry }: Computed): Shape[] {
+  const { backEdgeAtMm, frontEdgeAtMm, lengthMm, slotLengthMm, saddleMiddleAtMm, slantRad } = numbers.bridge
+  if (frontEdgeAtMm > geometry.lengthMm || backEdgeAtMm < 0) return []
+  const half = slotLengthMm / 2
+  return [
+    drawn('thin', rectangle(backEdgeAtMm, -lengthMm / 2, frontEdgeAtMm, lengthMm / 2)),
+    drawn(
+      'thin',
+      through([
+        { x: saddleMiddleAtMm - half * Math.sin(slantRad), y: -half * Math.cos(slantRad) },
+        { x: saddleMiddleAtMm + half * Math.sin(slantRad), y: half * Math.cos(slantRad) },
+      ]),
+    ),
+  ]
 }
 
 /** Inner and outer face of both sides, treble first. Where a cutaway meets the neck, the bass side's wood runs on to it along the joint. */

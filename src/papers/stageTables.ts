@@ -115,6 +115,14 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
     case 'pins':
     case 'tuners':
       return { title: null, head: columns.string, names: stringNames(order), keys, boxesOf: boxesUpTo(1) }
+    case 'neck.bolts':
+      return {
+        title: null,
+        head: columns.bolt,
+        names: numbers.neck.bolts.map((_, i) => String(i + 1)),
+        keys,
+        boxesOf: boxesUpTo(1),
+      }
     case 'neckSet.gaps':
       return {
         title: null,

@@ -17,6 +17,7 @@ export const PAPER_WORDS = {
     brace: 'Brace',
     fret: 'Fret',
     string: 'String',
+    bolt: 'Bolt',
   },
   done: 'Done, date',
   alreadyDone: 'signed off',

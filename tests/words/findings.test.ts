@@ -81,6 +81,7 @@ const SAMPLES: Record<FindingCode, Pick<Finding, 'fields' | 'values'>> = {
   breakAngleSmall: { fields: ['bridge.holdsBehindMm'], values: { string: 6, breakRad: 0.09 } },
   saddleSlotTooDeep: { fields: ['bridge.slotDepthMm'], values: { leftMm: 0.7 } },
   saddleOffBridge: { fields: ['bridge.widthMm'], values: { byMm: 1.5 } },
+  octaveOutOfReach: { fields: ['strings.set', 'setup.actionBassMm'], values: { string: 1 } },
   saddleTooNarrow: { fields: ['bridge.saddleWidthMm'], values: { string: 5, byMm: 3.4, widthMm: 3 } },
   holdsOffBridge: { fields: ['bridge.holdsBehindMm'], values: { byMm: 1 } },
   plateMissesBridge: { fields: ['bridge.plateFromMm'], values: { behindMm: -2, beforeMm: 14 } },

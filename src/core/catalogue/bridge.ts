@@ -128,6 +128,26 @@ export const BRIDGE_ABOUT = {
     tolerance: 0.1,
     measured: onePlace('caliper', 'bridge.thicknessMm'),
   }),
+  'bridge.lengthMm': about('bodyLength', ['bridge.lengthMm'], {
+    tolerance: 0.5,
+    measured: onePlace('caliper', 'bridge.lengthMm'),
+  }),
+  'bridge.widthMm': about('bodyLength', ['bridge.widthMm'], {
+    tolerance: 0.5,
+    measured: onePlace('caliper', 'bridge.widthMm'),
+  }),
+  'bridge.slotWidthMm': about('thickness', ['bridge.saddleWidthMm'], {
+    tolerance: 0.05,
+    measured: onePlace('caliper', 'bridge.saddleWidthMm'),
+  }),
+  'bridge.slotLengthMm': about('bodyLength', ['bridge.saddleLengthMm'], {
+    tolerance: 0.3,
+    measured: onePlace('caliper', 'bridge.saddleLengthMm'),
+  }),
+  'bridge.slotDepthMm': about('thickness', ['bridge.slotDepthMm'], {
+    tolerance: 0.2,
+    measured: onePlace('depthGauge', 'bridge.slotDepthMm'),
+  }),
   'bridge.holdsAtMm': about('bodyLength', HOLDS, { ...estimate, tolerance: SADDLE_LINE, measured: onePlace('rule') }),
   'bridge.holdsSlantRad': about('angle', [...SLANT, 'bridge.pinRun']),
   'bridge.plateBehindHoldsMm': about('bodyLength', [...PINS, 'bridge.plateMm', 'bridge.plateFromMm'], estimate),

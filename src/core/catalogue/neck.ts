@@ -78,6 +78,50 @@ export const NECK_ABOUT = {
   'neck.blockBesideTenonMm': about('bodyLength', ['neck.joint', 'neck.tenonWidthMm', 'blocks.neck.widthMm']),
   'neck.boltToHeelEndMm': about('bodyLength', [...HEEL_DEPTH, 'neck.boltsAtMm', 'neck.boltMm', 'neck.joint']),
   'neck.scarfMm': about('bodyLength', ['neck.stockMm', 'head.angleDeg'], { measured: onePlace('rule') }),
+  'neck.stockMm': about('thickness', ['neck.stockMm'], {
+    tolerance: 0.2,
+    measured: onePlace('caliper', 'neck.stockMm'),
+  }),
+  'neck.thicknessAtFirstMm': about('thickness', ['neck.thicknessAtFirstMm'], {
+    tolerance: 0.3,
+    measured: onePlace('caliper', 'neck.thicknessAtFirstMm'),
+  }),
+  'neck.thicknessAtTenthMm': about('thickness', ['neck.thicknessAtTenthMm'], {
+    tolerance: 0.3,
+    measured: onePlace('caliper', 'neck.thicknessAtTenthMm'),
+  }),
+  'neck.rodLengthMm': about('bodyLength', ['neck.rod', 'neck.rodLengthMm'], {
+    tolerance: 0.5,
+    measured: onePlace('rule', 'neck.rodLengthMm'),
+  }),
+  'neck.rodWidthMm': about('thickness', ['neck.rod', 'neck.rodWidthMm'], {
+    tolerance: 0.1,
+    measured: onePlace('caliper', 'neck.rodWidthMm'),
+  }),
+  'neck.rodDepthMm': about('thickness', ['neck.rod', 'neck.rodDepthMm'], {
+    tolerance: 0.2,
+    measured: onePlace('depthGauge', 'neck.rodDepthMm'),
+  }),
+  'neck.rodFromNutMm': about('bodyLength', ['neck.rod', 'neck.rodFromNutMm'], {
+    tolerance: 0.5,
+    measured: onePlace('rule', 'neck.rodFromNutMm'),
+  }),
+  'neck.tenonWidthMm': about('bodyLength', ['neck.joint', 'neck.tenonWidthMm'], {
+    tolerance: 0.1,
+    measured: onePlace('caliper', 'neck.tenonWidthMm'),
+  }),
+  'neck.tenonDepthMm': about('bodyLength', ['neck.joint', 'neck.tenonDepthMm'], {
+    tolerance: 0.2,
+    measured: onePlace('depthGauge', 'neck.tenonDepthMm'),
+  }),
+  'neck.boltMm': about('thickness', ['neck.joint', 'neck.boltsAtMm', 'neck.boltMm'], {
+    tolerance: 0.1,
+    measured: onePlace('caliper', 'neck.boltMm'),
+  }),
+  'neck.bolts[].underTopMm': about('bodyLength', ['neck.joint', 'neck.boltsAtMm'], {
+    tolerance: 0.3,
+    measured: onePlace('rule'),
+  }),
   'head.angleRad': about('angle', ['head.angleDeg'], {
     tolerance: (0.5 * Math.PI) / 180,
     measured: onePlace('bevelGauge', 'head.angleDeg'),

@@ -1,3 +1,4 @@
+import { MOST_MM } from '../instrument/neck/compensation.ts'
 import type { Numbers } from '../numbers.ts'
 import type { Plan } from '../plan.ts'
 import type { Report } from './report.ts'
@@ -42,6 +43,11 @@ export function bridgeMisfits(plan: Plan, { bridge, strings }: Numbers, report: 
   const reachMm = saddleWidthMm / 2 + Math.abs(bridge.slotEndsDifferMm) / 2
   const overMm = Math.max(reachMm - (saddleFromFrontMm - bridge.slotFromCrownMm), saddleFromFrontMm + reachMm - widthMm)
   if (overMm > 0) report('saddleOffBridge', 'cannot', ['bridge.saddleFromFrontMm', 'bridge.widthMm'], { byMm: overMm })
+  const beyond = strings.findIndex(({ compensationMm }) => compensationMm === MOST_MM)
+  if (beyond >= 0)
+    report('octaveOutOfReach', 'care', ['strings.set', 'setup.actionBassMm', 'setup.actionTrebleMm'], {
+      string: beyond + 1,
+    })
   let furthest = -1
   strings.forEach(({ crownBehindLineMm: at }, i) => {
     const best = furthest < 0 ? 0 : Number(strings[furthest]!.crownBehindLineMm)

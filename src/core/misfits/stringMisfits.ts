@@ -4,8 +4,8 @@ import type { Report } from './report.ts'
 // Limits are common practice, no published source.
 const EDGE_MM = 1.5
 const GAP_MM = 2
-/** From memory: music wire breaks somewhere over 2200 MPa in these diameters; a margin below it. */
-const WIRE_MPA = 2000
+/** From memory: fine music wire (ASTM A228) breaks somewhere over 2500 MPa; a margin below it. */
+const WIRE_MPA = 2200
 
 export function stringMisfits({ strings, stringSet }: Numbers, report: Report) {
   const { leastEdgeMm, gapAtNutMm } = stringSet

@@ -8,6 +8,7 @@ type BridgeCode = Extract<
   | 'breakAngleSmall'
   | 'saddleSlotTooDeep'
   | 'saddleOffBridge'
+  | 'octaveOutOfReach'
   | 'saddleTooNarrow'
   | 'holdsOffBridge'
   | 'plateMissesBridge'
@@ -42,6 +43,11 @@ export const BRIDGE_FINDINGS: WritersFor<BridgeCode> = {
     title: 'The saddle slot runs off the bridge',
     sentence: `With its slant and lean it reaches ${value('byMm', 'thickness') ?? 'a little'} beyond the bridge’s edge.`,
     mend: 'Front edge to saddle, or Bridge width.',
+  }),
+  octaveOutOfReach: ({ number }) => ({
+    title: 'No place of the saddle gives a true octave',
+    sentence: `Pressed to fret 12 ${stringName(number('string'))} sounds so sharp that no estimate can be given: it is slack, thick, or far over the frets.`,
+    mend: 'Strings: look for a slip in note, mass or core. Or less Action.',
   }),
   saddleTooNarrow: ({ value, number }) => ({
     title: 'One crown would leave the saddle',

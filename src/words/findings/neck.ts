@@ -76,7 +76,7 @@ export const NECK_FINDINGS: WritersFor<NeckCode> = {
   }),
   stringOverstressed: ({ value, number }) => ({
     title: 'A string is near breaking',
-    sentence: `At pitch ${stringName(number('string'))} would stand at ${value('stressMPa', 'stress') ?? 'a high stress'}; wire breaks somewhere over 2200 MPa.`,
+    sentence: `At pitch ${stringName(number('string'))} would stand at ${value('stressMPa', 'stress') ?? 'a high stress'}; wire breaks somewhere over 2500 MPa.`,
     mend: 'Strings: tune it lower. Or a shorter Scale length. Cover your eyes when bringing it up.',
   }),
   flatTooNearSaddle: ({ value }) => ({

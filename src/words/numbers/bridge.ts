@@ -145,6 +145,11 @@ export const BRIDGE_NUMBER_WORDS: Record<KeysUnder<'bridge' | 'pins'>, NumberTex
     how: 'Caliper in the middle.',
     ...ENTERED,
   },
+  'bridge.lengthMm': { what: 'Across the body.', how: 'Caliper across the body.', ...ENTERED },
+  'bridge.widthMm': { what: 'Along the centreline.', how: 'Caliper along the centreline.', ...ENTERED },
+  'bridge.slotWidthMm': { what: 'And so of the saddle.', how: 'Caliper in the slot.', ...ENTERED },
+  'bridge.slotLengthMm': { what: 'End to end.', how: 'Caliper along the slot.', ...ENTERED },
+  'bridge.slotDepthMm': { what: 'From the bridge’s top.', how: 'Depth gauge in the slot.', ...ENTERED },
   'bridge.holdsAtMm': {
     what: 'Their line on the centreline, from the tail.',
     how: 'Rule along the centreline from the tail.',

@@ -37,6 +37,12 @@ export interface BridgeNumbers {
   readonly hollowAcrossMm: number
   readonly hollowAlongMm: number
   readonly thicknessMm: number
+  readonly lengthMm: number
+  readonly widthMm: number
+  /** Of the saddle's slot. */
+  readonly slotWidthMm: number
+  readonly slotLengthMm: number
+  readonly slotDepthMm: number
   /** Pins or tie holes: the middle of their line, and its slant. */
   readonly holdsAtMm: number
   readonly holdsSlantRad: number
@@ -140,6 +146,11 @@ export function measureBridge(
       hollowAcrossMm: acrossMm,
       hollowAlongMm: alongMm,
       thicknessMm: bridge.thicknessMm,
+      lengthMm: bridge.lengthMm,
+      widthMm: bridge.widthMm,
+      slotWidthMm: bridge.saddleWidthMm,
+      slotLengthMm: bridge.saddleLengthMm,
+      slotDepthMm: bridge.slotDepthMm,
       holdsAtMm: holds.xMm,
       holdsSlantRad: Math.atan(holds.slant),
       plateBehindHoldsMm: hasPlate ? rearmost - bridge.plateFromMm : 'none',

@@ -16,7 +16,8 @@ export interface CompensationSite {
 
 /** How far a saddle may be moved, mm: beyond that no string is meant. */
 const LEAST_MM = -10
-const MOST_MM = 40
+/** Where the search ends: what comes out so large is no estimate. */
+export const MOST_MM = 40
 
 /**
  * How much sharper a stiff string clamped at both ends sounds than an ideal one, as a factor of the frequency:

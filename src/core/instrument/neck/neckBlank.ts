@@ -2,6 +2,11 @@ import type { BoardPlan, HeadPlan, NeckPlan } from '../../neckPlan.ts'
 import { radFromDeg } from '../../units/angle.ts'
 import type { Fretboard } from './fretboard.ts'
 
+/** Middle of a bolt or dowel under the top's face. */
+export interface BoltRow {
+  readonly underTopMm: number
+}
+
 export interface NeckBlankNumbers {
   /** Of the heel over the finished side with both plates, and before the upper bout is planed. */
   readonly heelDepthMm: number
@@ -17,6 +22,20 @@ export interface NeckBlankNumbers {
   readonly woodAtFirstMm: number
   readonly woodAtTenthMm: number
   readonly stockLengthMm: number
+  readonly stockMm: number
+  /** With the board. */
+  readonly thicknessAtFirstMm: number
+  readonly thicknessAtTenthMm: number
+  /** The rod's channel as entered; none without a rod. */
+  readonly rodLengthMm: number | 'none'
+  readonly rodWidthMm: number | 'none'
+  readonly rodDepthMm: number | 'none'
+  readonly rodFromNutMm: number | 'none'
+  /** The tenon as entered; none where the joint has none. */
+  readonly tenonWidthMm: number | 'none'
+  readonly tenonDepthMm: number | 'none'
+  readonly boltMm: number | 'none'
+  readonly bolts: readonly BoltRow[]
   /** The least wood behind the rod's channel between its beginning and fret 10; none without a rod. */
   readonly woodBehindRodMm: number | 'none'
   /** Where the channel ends: before the joint, negative beyond it. */
@@ -98,6 +117,17 @@ export function measureNeckBlank(
     blockBehindTenonMm: inBlock ? site.blockThicknessMm - neck.tenonDepthMm : 'none',
     blockBesideTenonMm: inBlock ? (site.blockWidthMm - neck.tenonWidthMm) / 2 : 'none',
     boltToHeelEndMm: bolts.length > 0 ? site.bodyDepthMm - Math.max(...bolts) - neck.boltMm / 2 : 'none',
+    stockMm: neck.stockMm,
+    thicknessAtFirstMm: neck.thicknessAtFirstMm,
+    thicknessAtTenthMm: neck.thicknessAtTenthMm,
+    rodLengthMm: hasRod ? neck.rodLengthMm : 'none',
+    rodWidthMm: hasRod ? neck.rodWidthMm : 'none',
+    rodDepthMm: hasRod ? neck.rodDepthMm : 'none',
+    rodFromNutMm: hasRod ? neck.rodFromNutMm : 'none',
+    tenonWidthMm: inBlock ? neck.tenonWidthMm : 'none',
+    tenonDepthMm: inBlock ? neck.tenonDepthMm : 'none',
+    boltMm: bolts.length > 0 ? neck.boltMm : 'none',
+    bolts: bolts.map((underTopMm) => ({ underTopMm })),
     scarfMm: sinHead > 1e-6 ? neck.stockMm / sinHead : 'none',
   }
 }

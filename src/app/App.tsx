@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, Suspense } from 'react'
+import { type ComponentType, lazy, Suspense, useDeferredValue } from 'react'
 import { Link, matchRoute, Router, useLocation, useRouter } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { OVERVIEW_WORDS } from '../words/instrument.ts'
@@ -46,7 +46,9 @@ export function App() {
 }
 
 function Place() {
-  const [location] = useLocation()
+  const [now] = useLocation()
+  // The sheet in hand stays until the next has been fetched: no empty page between two sheets.
+  const location = useDeferredValue(now)
   const { parser } = useRouter()
   const found = findRoute((path) => {
     const [isMatch, params] = matchRoute(parser, path, location)
@@ -66,11 +68,9 @@ function Place() {
   if (row.view === 'list' || row.view === 'models' || row.view === 'shop') {
     return (
       <ShopSheet row={row}>
-        <Suspense fallback={null}>
-          {row.view === 'list' && <ListView />}
-          {row.view === 'models' && <ModelsView />}
-          {row.view === 'shop' && <ShopView saveEverything={saveEverything} />}
-        </Suspense>
+        {row.view === 'list' && <ListView />}
+        {row.view === 'models' && <ModelsView />}
+        {row.view === 'shop' && <ShopView saveEverything={saveEverything} />}
       </ShopSheet>
     )
   }
@@ -78,13 +78,7 @@ function Place() {
   return (
     <Suspense fallback={<p className="fault second">{OVERVIEW_WORDS.opening}</p>}>
       <InstrumentSheet row={row} id={id} key={id}>
-        <Suspense fallback={null}>
-          {row.sheet !== undefined ? (
-            <QuestionView id={id} sheet={row.sheet} />
-          ) : (
-            View !== undefined && <View id={id} />
-          )}
-        </Suspense>
+        {row.sheet !== undefined ? <QuestionView id={id} sheet={row.sheet} /> : View !== undefined && <View id={id} />}
       </InstrumentSheet>
     </Suspense>
   )

@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense, useCallback, useEffect, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useCallback, useDeferredValue, useEffect, useState } from 'react'
 import { Link } from 'wouter'
 import { countCannot } from '../core/findings.ts'
 import { revisionCode } from '../record/revision.ts'
@@ -37,6 +37,8 @@ export function InstrumentSheet({ row, id, children }: Props) {
   const [facts, setFacts] = useState<SheetFacts>({})
   const tell = useCallback((next: SheetFacts) => setFacts(next), [])
   const isOpen = status === 'open' && openId === id
+  // The view may still have to be fetched: until it stands, the sheet says that it is opening.
+  const hasView = useDeferredValue(isOpen) && isOpen
   useUndoKeys(isOpen)
 
   useEffect(() => {
@@ -60,8 +62,8 @@ export function InstrumentSheet({ row, id, children }: Props) {
         }
         foot={isOpen && doc !== null ? <InstrumentFoot row={row} id={id} facts={facts} /> : <ListLink />}
       >
-        {isOpen && children}
-        {status === 'opening' && <p className="second">{OVERVIEW_WORDS.opening}</p>}
+        {hasView && children}
+        {(status === 'opening' || (isOpen && !hasView)) && <p className="second">{OVERVIEW_WORDS.opening}</p>}
         {status === 'refused' && problem !== null && (
           <div className="fault" role="alert">
             <h1>

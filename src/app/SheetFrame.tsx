@@ -1,4 +1,4 @@
-import { type ReactNode, useEffect, useRef } from 'react'
+import { type ReactNode, Suspense, useEffect, useRef } from 'react'
 import { FaultBanner } from './Fault.tsx'
 
 interface Props {
@@ -31,9 +31,12 @@ export function SheetFrame({ windowTitle, place, banner, foot, children }: Props
           <FaultBanner />
           {banner}
         </div>
-        <main className="sheet-work" ref={work} tabIndex={-1} key={place}>
-          {children}
-        </main>
+        {/* Outside what is keyed by the place: so it still shows the last sheet while the next is fetched. */}
+        <Suspense fallback={<main className="sheet-work" />}>
+          <main className="sheet-work" ref={work} tabIndex={-1} key={place}>
+            {children}
+          </main>
+        </Suspense>
         <footer className="sheet-foot">{foot}</footer>
       </div>
     </div>

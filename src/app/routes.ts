@@ -103,7 +103,7 @@ export const ROUTES = [
     group: 'neck',
     name: 'Strings',
     title: 'How hard do the strings pull?',
-    seenFrom: 'the nut',
+    seenFrom: 'the tail',
   },
   {
     path: '/i/:id/neckSet',
@@ -112,7 +112,7 @@ export const ROUTES = [
     group: 'neck',
     name: 'Neck set',
     title: 'How is the neck set?',
-    seenFrom: 'the bass side',
+    seenFrom: 'section',
   },
   {
     path: '/i/:id/bridge',
@@ -130,7 +130,7 @@ export const ROUTES = [
     group: 'neck',
     name: 'Neck cut',
     title: 'How is the neck cut?',
-    seenFrom: 'the bass side',
+    seenFrom: 'the treble side',
   },
   {
     path: '/i/:id/numbers',

@@ -48,6 +48,46 @@ describe('the places of the app', () => {
   })
 })
 
+describe('the register', () => {
+  const textsOf = (nav: HTMLElement) =>
+    within(nav)
+      .getAllByRole('link')
+      .map((link) => link.textContent)
+  const FIRST_ROW = ['Bench', 'Next', 'Brief', 'Model', 'Body', 'Neck', 'Numbers', 'Stages', 'Print']
+
+  it('has one row where no part of the instrument is shown', async () => {
+    await openApp('/i/:id/brief')
+    expect(textsOf(await screen.findByRole('navigation', { name: 'Sheets of 26-07' }))).toEqual(FIRST_ROW)
+    expect(screen.getAllByRole('navigation')).toHaveLength(1)
+  })
+
+  it.each([
+    ['/i/:id/linings', 'Body', ['Outline', 'Sides', 'Domes', 'Blocks', 'Linings', 'Rosette'], 'Linings'],
+    ['/i/:id/strings', 'Neck', ['Frets', 'Strings', 'Neck set', 'Bridge', 'Neck cut'], 'Strings'],
+  ])('shows the sheets of a part in a row of their own: %s', async (path, part, names, here) => {
+    await openApp(path)
+    const first = await screen.findByRole('navigation', { name: 'Sheets of 26-07' })
+    const second = screen.getByRole('navigation', { name: `${part} of 26-07` })
+    expect(textsOf(first)).toEqual(FIRST_ROW)
+    expect(textsOf(second)).toEqual(names)
+    expect(within(first).getByRole('link', { current: true })).toHaveTextContent(part)
+    expect(within(second).getByRole('link', { current: 'page' })).toHaveTextContent(here)
+  })
+
+  it('turns by key to the first sheet of a part', async () => {
+    const user = userEvent.setup()
+    await openApp('/i/:id/brief')
+    const first = await screen.findByRole('navigation', { name: 'Sheets of 26-07' })
+    within(first).getByRole('link', { name: 'Neck' }).focus()
+    await user.keyboard('{Enter}')
+    const title = { level: 1, name: 'Where do the frets go?' }
+    expect(await screen.findByRole('heading', title, { timeout: 8000 })).toBeVisible()
+    expect(screen.getByRole('main')).toHaveFocus()
+    const second = screen.getByRole('navigation', { name: 'Neck of 26-07' })
+    expect(within(second).getByRole('link', { name: 'Frets' })).toHaveAttribute('aria-current', 'page')
+  })
+})
+
 describe('the title block', () => {
   it('stands at the foot of an instrument, alive', async () => {
     const user = userEvent.setup()

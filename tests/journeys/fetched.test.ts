@@ -38,6 +38,8 @@ test('the scripts fetched until the list can be used, and for opening a commissi
   const untilList = await scriptsOf(page)
   await press(page, link)
   await page.getByRole('navigation', { name: 'Sheets of 26-07' }).waitFor()
+  // The view is asked for after the register stands: what it fetches is counted too.
+  await page.getByRole('main').getByRole('heading', { level: 1 }).waitFor()
   await page.waitForLoadState('networkidle')
   const more = (await scriptsOf(page)).filter((path) => !untilList.includes(path))
   const [list, commission] = [kilobytes(untilList), kilobytes(more)]

@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, Suspense, useEffect, useMemo, useState } from 'react'
+import { type ComponentType, lazy, useEffect, useMemo, useState } from 'react'
 import { useLocation } from 'wouter'
 import type { NumberKey } from '../../core/catalogue.ts'
 import type { Origin } from '../../core/instrument/placeByX.ts'
@@ -13,7 +13,7 @@ import { type SheetPointer, SheetPointerContext } from './sheetPointer.ts'
 import './sheets.css'
 import './tables.css'
 
-/** Each sheet comes when it is first opened. */
+/** Each sheet comes when it is first opened; the frame shows the last one until then. */
 const SHEET_PARTS: Readonly<Record<Sheet, ComponentType>> = {
   outline: lazy(async () => ({ default: (await import('./OutlineSheet.tsx')).OutlineSheet })),
   sides: lazy(async () => ({ default: (await import('./SidesSheet.tsx')).SidesSheet })),
@@ -40,10 +40,8 @@ export function SheetView({ id, sheet }: { readonly id: string; readonly sheet: 
   return (
     <SheetBenchContext value={bench}>
       <SheetPointerContext value={pointer}>
-        <Suspense fallback={null}>
-          <Part />
-          <Arrival sheet={sheet} />
-        </Suspense>
+        <Part />
+        <Arrival sheet={sheet} />
         {helpOf !== null && <NumberHelp number={helpOf} onClose={() => openHelp(null)} />}
       </SheetPointerContext>
     </SheetBenchContext>

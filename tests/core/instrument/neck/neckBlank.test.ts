@@ -102,8 +102,9 @@ describe('heel and joint', () => {
     const blank = blankOf(STEEL_NECK)
     expectWithin(blank.rodToBoltMm, 12.5, 1e-12) // 22 - 9.5
     expectWithin(blank.boltToHeelEndMm, 27.3, 1e-12) // 95.3 - 68
+    expect(blank.bolts).toEqual([{ underTopMm: 25 }, { underTopMm: 65 }])
     const turned = blankOf(STEEL_NECK, { neck: { boltsAtMm: [65, 25] } })
-    expect(turned).toEqual(blank)
+    expect(turned).toEqual({ ...blank, bolts: [{ underTopMm: 65 }, { underTopMm: 25 }] })
   })
 
   test('a tenon 24 wide and 28 deep in a block of 80 by 36: 8 behind it, 28 on either side', () => {
@@ -123,6 +124,7 @@ describe('heel and joint', () => {
     expect(typeof blank.blockBehindTenonMm).toBe(hasTenon ? 'number' : 'string')
     expect(typeof blank.blockBesideTenonMm).toBe(hasTenon ? 'number' : 'string')
     expect(typeof blank.boltToHeelEndMm).toBe(hasBolts ? 'number' : 'string')
+    expect(blank.bolts).toHaveLength(hasBolts ? 2 : 0)
     expect(typeof blank.rodToBoltMm).toBe(hasBolts ? 'number' : 'string')
     expectWithin(blank.stockLengthMm, 357.69 + 175 + insideMm, 0.01)
   })
@@ -155,8 +157,11 @@ describe('the scarf', () => {
 test('anything a plan may hold: finite or none', () => {
   fc.assert(
     fc.property(anyPlan, (plan) => {
-      const off = Object.entries(blankOf(plan)).filter(([, one]) => one !== 'none' && !Number.isFinite(one))
+      const { bolts, ...numbers } = blankOf(plan)
+      const off = Object.entries(numbers).filter(([, one]) => one !== 'none' && !Number.isFinite(one))
       expect(off).toEqual([])
+      const hasBolts = plan.neck.joint === 'boltedTenon' || plan.neck.joint === 'butt'
+      expect(bolts.map(({ underTopMm }) => underTopMm)).toEqual(hasBolts ? plan.neck.boltsAtMm : [])
     }),
     { seed: 52, numRuns: 300 },
   )

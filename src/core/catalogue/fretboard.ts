@@ -83,11 +83,12 @@ export const FRETBOARD_ABOUT = {
     tolerance: 0.02,
     measured: onePlace('feelerGauge', 'frets.slotWidthMm'),
   }),
-  'board.slotAtEdgeMm': about('thickness', ['frets.slotDepthMm', ...RADIUS, ...BOARD_WIDTH, 'board.bindingMm']),
+  'board.slotAtEdgeMm': about('thickness', ['frets.slotDepthMm', ...RADIUS, ...FAN, ...BOARD_WIDTH, 'board.bindingMm']),
   'board.underTangMm': about('thickness', [
     'frets.slotDepthMm',
     'frets.tangMm',
     ...RADIUS,
+    ...FAN,
     ...BOARD_WIDTH,
     'board.bindingMm',
   ]),

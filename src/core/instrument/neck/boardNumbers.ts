@@ -1,5 +1,5 @@
 import type { BoardPlan, FretsPlan } from '../../neckPlan.ts'
-import type { Fretboard } from './fretboard.ts'
+import { crossingMm, type Fretboard } from './fretboard.ts'
 
 export interface BoardNumbers {
   readonly nutWidthMm: number
@@ -37,14 +37,25 @@ export interface MarkerRow {
 /** Marks at the octaves stand in pairs. Common practice. */
 const OCTAVE = 12
 
-/** The board at its nut, joint and end; every length mm. A slot's bottom is straight across, so at the edge it is shallower by the board's drop. */
+/**
+ * The board at its nut, joint and end; every length mm.
+ *
+ *   edge = c - drop(w / 2)                        c thickness at the crest, w width there, drop the sagitta of the radius
+ *   slot at the edge = d - drop(the slot's end)   d slot depth; the least of both ends of every slot, never under 0
+ *
+ * A slot's bottom is straight, so it is shallower where the board falls away; it ends the binding's thickness short of the edges, measured
+ * along it. An edge that is gone, a slot deeper than the board and a board that ends before the joint come out negative. Derived.
+ */
 export function measureBoard(board: BoardPlan, frets: FretsPlan, shape: Fretboard): BoardNumbers {
   const { nutMm, jointMm, endMm } = shape
   const widthAtMm = (xMm: number) => 2 * shape.halfWidthAtMm(xMm)
   const edgeAtMm = (xMm: number) => board.thicknessMm - shape.dropMm(xMm, shape.halfWidthAtMm(xMm))
-  const slotsAtEdge = Array.from({ length: shape.lastFret }, (_, i) => {
-    const { xMm } = shape.fretLine(i + 1)
-    return frets.slotDepthMm - shape.dropMm(xMm, Math.max(shape.halfWidthAtMm(xMm) - board.bindingMm, 0))
+  const slotsAtEdge = Array.from({ length: shape.lastFret }, (_, i) => shape.fretLine(i + 1)).flatMap((line) => {
+    const { bassMm, trebleMm } = shape.endsOf(line)
+    const bindingMm = board.bindingMm / Math.hypot(1, line.slant)
+    return [Math.min(bindingMm - bassMm, 0), Math.max(trebleMm - bindingMm, 0)].map(
+      (yMm) => frets.slotDepthMm - shape.dropMm(crossingMm(line, yMm), yMm),
+    )
   })
   const slotAtEdgeMm = Math.max(Math.min(frets.slotDepthMm, ...slotsAtEdge), 0)
   return {

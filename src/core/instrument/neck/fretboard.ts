@@ -6,6 +6,12 @@ export interface CrossLine {
   readonly slant: number
 }
 
+/** How far across from the centreline a line leaves the board on either side, mm, both counted positive. */
+export interface LineEnds {
+  readonly bassMm: number
+  readonly trebleMm: number
+}
+
 /** The fingerboard as a shape, in the frame of the body: x from the tail, y across with the treble side positive, heights under the crest. */
 export interface Fretboard {
   /** On the centreline. */
@@ -22,6 +28,8 @@ export interface Fretboard {
   readonly saddleLine: CrossLine
   /** Half the board's width, straight from nut to end and beyond; never under 0. */
   readonly halfWidthAtMm: (xMm: number) => number
+  /** Where a line leaves the board. */
+  readonly endsOf: (line: CrossLine) => LineEnds
   /** Half the spread of the outer strings, straight from nut to saddle line. */
   readonly halfSpreadAtMm: (xMm: number) => number
   readonly radiusAtMm: (xMm: number) => number | 'flat'
@@ -50,7 +58,11 @@ const LEAST_RADIUS_MM = 30
  *
  *   k_n = (S_treble - S_bass) (2^(-n/12) - 2^(-P/12)) / (spread there)
  *
- * and S is their mean. Source: equal temperament (ISO 16); slant derived. A compound radius changes evenly along the board (a cone).
+ * and S is their mean. A line of slant k leaves the board, h wide to either side where it crosses the centreline and m wider per mm toward the tail, at
+ *
+ *   h / (1 + m k) on the treble side, h / (1 - m k) on the bass side
+ *
+ * Source: equal temperament (ISO 16); slant derived. A compound radius changes evenly along the board (a cone).
  */
 export function makeFretboard(scale: ScalePlan, board: BoardPlan, site: FretboardSite): Fretboard {
   const { bodyLengthMm: jointMm, nutSpreadMm, saddleSpreadMm } = site
@@ -72,6 +84,7 @@ export function makeFretboard(scale: ScalePlan, board: BoardPlan, site: Fretboar
   const taper = (board.widthAtTwelfthMm - board.nutWidthMm) / scaleMm // half the widening, over half the scale
   const overBodyMm = jointMm - endMm
   const lengthMm = Math.max(nutMm - endMm, 1)
+  const halfWidthAtMm = (xMm: number): number => Math.max(board.nutWidthMm / 2 + taper * (nutMm - xMm), 0)
   const radiusAtMm = (xMm: number): number | 'flat' => {
     if (board.surface === 'flat') return 'flat'
     if (board.surface === 'single') return board.radiusMm
@@ -88,7 +101,11 @@ export function makeFretboard(scale: ScalePlan, board: BoardPlan, site: Fretboar
     lastFret: scale.frets,
     fretLine: (fret) => lineAt(toSaddlePart(fret)),
     saddleLine: lineAt(0),
-    halfWidthAtMm: (xMm) => Math.max(board.nutWidthMm / 2 + taper * (nutMm - xMm), 0),
+    halfWidthAtMm,
+    endsOf: ({ xMm, slant }) => {
+      const halfMm = halfWidthAtMm(xMm)
+      return { bassMm: halfMm / Math.max(1 - taper * slant, 0.1), trebleMm: halfMm / Math.max(1 + taper * slant, 0.1) }
+    },
     halfSpreadAtMm: (xMm) => (nutSpreadMm + ((saddleSpreadMm - nutSpreadMm) * (nutMm - xMm)) / scaleMm) / 2,
     radiusAtMm,
     dropMm: (xMm, yMm) => {

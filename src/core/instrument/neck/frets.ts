@@ -1,5 +1,5 @@
 import type { BoardPlan, FretsPlan } from '../../neckPlan.ts'
-import { type CrossLine, crossingMm, type Fretboard } from './fretboard.ts'
+import { crossingMm, type Fretboard } from './fretboard.ts'
 import { stringOverFretMm } from './stringHeight.ts'
 import type { StringLine } from './strings.ts'
 
@@ -29,18 +29,8 @@ export interface FretRow {
   readonly trebleOverMm: number
 }
 
-/** Where a fret's line leaves the board, across from the centreline to either side, mm. */
-interface Ends {
-  readonly bassMm: number
-  readonly trebleMm: number
-}
-
 /**
- * Every fret from the first to the last; lengths mm.
- *
- *   ends across:  a / (1 + m k) on the treble side, a / (1 - m k) on the bass side      a half width where the fret crosses the centreline,
- *   length:       (both ends) sqrt(1 + k^2)                                              m its gain per mm toward the tail, k the fret's slant
- *
+ * Every fret from the first to the last; lengths mm. One of slant k is as long as its ends stand apart across the board, times sqrt(1 + k^2).
  * The slot stops the binding's thickness short of either edge, measured along it. Source: equal temperament (ISO 16) for the places, else derived.
  */
 export function fretRows(
@@ -49,16 +39,11 @@ export function fretRows(
   shape: Fretboard,
   outer: { readonly bass: StringLine; readonly treble: StringLine },
 ): readonly FretRow[] {
-  const gain = shape.halfWidthAtMm(shape.nutMm - 1) - shape.halfWidthAtMm(shape.nutMm)
-  const endsOf = ({ xMm, slant }: CrossLine): Ends => {
-    const half = shape.halfWidthAtMm(xMm)
-    return { bassMm: half / Math.max(1 - gain * slant, 0.1), trebleMm: half / Math.max(1 + gain * slant, 0.1) }
-  }
   const nut = shape.fretLine(0)
-  const nutEnds = endsOf(nut)
+  const nutEnds = shape.endsOf(nut)
   return Array.from({ length: shape.lastFret }, (_, i): FretRow => {
     const line = shape.fretLine(i + 1)
-    const ends = endsOf(line)
+    const ends = shape.endsOf(line)
     const lengthMm = (ends.bassMm + ends.trebleMm) * Math.hypot(1, line.slant)
     return {
       number: i + 1,

@@ -12,6 +12,7 @@ import { RevisionPanel } from './RevisionPanel.tsx'
 import { addressOf, INSTRUMENT_ROUTES, type RouteGroup, ROUTES, type RouteRow, rowsOfGroup } from './routes.ts'
 import { SafeCell } from './SafeCell.tsx'
 import { SheetFrame } from './SheetFrame.tsx'
+import { UndoButtons } from './UndoButtons.tsx'
 import { UnitPanel, useUnitName } from './UnitPanel.tsx'
 import { useUndoKeys } from './useUndoKeys.ts'
 
@@ -115,6 +116,8 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
   const { doc } = record
   const code = revisionCode(doc)
   const seenFrom = (facts.seenFrom ?? row.seenFrom).replace(/^Seen from /u, '')
+  const isDrawn = seenFrom !== ''
+  const wide = isDrawn ? {} : ({ span: 2 } as const)
   return (
     <>
       <div className="registers">
@@ -128,13 +131,16 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
             ),
           )}
         </nav>
-        {row.group !== undefined && (
-          <nav className="register register-group" aria-label={words.groupOf(words.groups[row.group], doc.number)}>
-            {rowsOfGroup(row.group).map((one) => (
-              <RegisterLink key={one.path} one={one} row={row} id={id} />
-            ))}
-          </nav>
-        )}
+        <div className="register-second">
+          {row.group !== undefined && (
+            <nav className="register" aria-label={words.groupOf(words.groups[row.group], doc.number)}>
+              {rowsOfGroup(row.group).map((one) => (
+                <RegisterLink key={one.path} one={one} row={row} id={id} />
+              ))}
+            </nav>
+          )}
+          <UndoButtons hasFields={row.sheet !== undefined} />
+        </div>
       </div>
       <TitleBlock
         label={words.label}
@@ -147,19 +153,22 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
             span: 3,
           },
           { name: 'sheet', caption: words.sheet, value: row.name },
-          { name: 'seenFrom', caption: words.seenFrom, value: seenFrom === '' ? '–' : seenFrom },
+          // A sheet without a drawing is seen from nowhere and has no scale.
+          ...(isDrawn ? [{ name: 'seenFrom', caption: words.seenFrom, value: seenFrom }] : []),
           {
             name: 'unit',
             caption: words.unit,
             value: unit,
             opens: { label: words.changeUnit(unit), panelId: UNIT_PANEL },
+            ...wide,
           },
-          { name: 'scale', caption: words.scale, value: facts.scale ?? (seenFrom === '' ? '–' : words.toFit) },
+          ...(isDrawn ? [{ name: 'scale', caption: words.scale, value: facts.scale ?? words.toFit }] : []),
           {
             name: 'revision',
             caption: words.revision,
             value: code,
             opens: { label: words.openRevision(code), panelId: REVISION_PANEL },
+            ...wide,
           },
           {
             name: 'safe',

@@ -8,9 +8,9 @@ import { changesSinceRevision, type SinceRevision } from '../record/revision.ts'
 import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'
 import { valueText } from '../views/valueText.ts'
 import { REVISION_WORDS } from '../words/instrument.ts'
-import { NUMBER_NAMES } from '../words/numberNames.ts'
 import { placeName } from '../words/places.ts'
 import { STAGE_WORDS } from '../words/stages.ts'
+import { gestureName, placeHere } from './gestureNames.ts'
 import './revision.css'
 
 const SHOWN = 8
@@ -30,9 +30,11 @@ export function RevisionContent() {
     return key === undefined ? placeName('facts') : STAGE_WORDS[key].title
   }
   const recent = recentGestures(changes, facts, SHOWN)
-  const whatOf = ({ gesture, fields }: GestureLabel): string => {
-    const known = recent.find((one) => one.gesture === gesture)
-    return known === undefined ? namesOf(fields) : namesOf(known.fields, known.stageIds.map(stageName))
+  const whatOf = (label: GestureLabel): string => {
+    const known = recent.find((one) => one.gesture === label.gesture)
+    return known === undefined
+      ? gestureName(label, changes)
+      : gestureName(known, changes, known.stageIds.map(stageName))
   }
   return (
     <>
@@ -52,7 +54,7 @@ export function RevisionContent() {
         {recent.map((one) => (
           <li key={one.gesture}>
             <span>
-              {namesOf(one.fields, one.stageIds.map(stageName))}
+              {gestureName(one, changes, one.stageIds.map(stageName))}
               {one.undoes && ` (${REVISION_WORDS.takenBack})`}
             </span>
             <span className="second small">{formatMoment(one.at)}</span>
@@ -61,20 +63,6 @@ export function RevisionContent() {
       </ol>
     </>
   )
-}
-
-/** A place by its name, a tolerance by the name of its number. */
-function placeHere(field: string): string {
-  const number = field.startsWith('tolerances.') ? field.slice('tolerances.'.length) : ''
-  const name = (NUMBER_NAMES as Readonly<Record<string, string>>)[number]
-  return name === undefined ? placeName(field) : `${placeName('tolerances')}: ${name}`
-}
-
-/** At most two names of places, and how many more. */
-function namesOf(fields: readonly string[], others: readonly string[] = []): string {
-  const names = [...new Set([...fields.map(placeHere), ...others])]
-  const rest = names.length - 2
-  return names.slice(0, 2).join(', ') + (rest > 0 ? ` +${rest}` : '')
 }
 
 function SincePaper({ doc, units }: { readonly doc: CommissionDoc; readonly units: ShopUnits }) {

@@ -57,11 +57,15 @@ export const FINDING_CODES = [
   'soundholeCutterTooWide', // values: cutterMm, radiusMm
   'boardEndsBeforeJoint', // values: byMm
   'slotTooDeep', // values: leftMm
+  'fretPastBoardEnd', // values: byMm, side (0 bass, 1 treble)
+  'nutSlants', // values: byMm, side (0 bass, 1 treble)
   'tangDeeperThanSlot', // values: tangMm, slotMm
+  'tangDeeperAtEdge', // the same
   'boardEdgeThin', // values: edgeMm
   'stringsOffBoard', // values: leastMm
   'stringsTooClose', // values: gapMm
-  'stringMassUnknown', // values: count
+  'stringMassUnknown', // values: count, string (the first of them)
+  'stringSlack', // values: string, tensionN
   'stringOverstressed', // values: string, stressMPa
   'flatTooNearSaddle', // values: leverMm, leastMm
   'neckTooSteep', // values: angleRad
@@ -69,19 +73,24 @@ export const FINDING_CODES = [
   'boardStandsFree', // values: gapMm, fromJointMm
   'saddleTooLow', // values: string, showingMm
   'breakAngleSmall', // values: string, breakRad
+  'breakAngleGreat', // values: string, breakRad
+  'holdsInSlot', // values: string, woodMm
+  'slotSlantsOnBridge', // values: slantRad, differMm
   'saddleSlotTooDeep', // values: leftMm
   'saddleOffBridge', // values: byMm
   'octaveOutOfReach', // values: string
-  'saddleTooNarrow', // values: string, byMm, widthMm
+  'saddleTooNarrow', // values: string, byMm, halfMm
   'holdsOffBridge', // values: byMm
   'plateMissesBridge', // values: behindMm, beforeMm
   'rodTooDeep', // values: woodMm
   'rodMeetsBolt', // values: clearMm
   'rodEntersBody', // values: byMm
+  'rodTooShort', // values: byMm
   'tenonTooDeep', // values: leftMm
   'tenonTooWide', // values: leftMm
   'boltOffHeel', // values: leftMm
   'headTooThin', // values: coreMm
+  'postOffHead', // values: string, leftMm
   'nutAngleUnusual', // values: string, overNutRad
   'stringBendsAtNut', // values: string, sideRad
 ] as const

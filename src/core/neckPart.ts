@@ -144,7 +144,7 @@ export function measureNeck(plan: Plan, placed: PlacedNeck, box: NeckBox): Measu
     { built, strung },
     {
       shape,
-      heelDepthMm: box.bodyDepthMm,
+      heelDepthMm: plan.neck.joint === 'sidesInHeel' ? 'none' : box.bodyDepthMm,
       topAtMm: (xMm) => box.plate.heightMm(xMm, 0),
       holeEdgeMm: plan.soundhole.centreMm + plan.soundhole.radiusMm,
       topSlopeAtNeck: box.plate.slope(shape.jointMm, 0).x,

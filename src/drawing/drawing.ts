@@ -87,6 +87,8 @@ export interface Figured extends NumberRef {
   readonly quantity: Quantity
   /** What stands before the figure. */
   readonly sign?: 'R'
+  /** Its place says on which side it lies: a minus would only repeat that. */
+  readonly isUnsigned?: true
 }
 
 /** `isKept`: part of a view that is the same for either hand, beside one that is not. */

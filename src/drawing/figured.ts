@@ -18,3 +18,9 @@ export const figuredRow = (key: NumberKey, row: number, value: Figure): Figured 
   value,
   quantity: CATALOGUE[key].quantity,
 })
+
+/** A distance from the centreline on the side where it is drawn. */
+export const figuredAcross = (key: NumberKey, row: number, value: Figure): Figured => ({
+  ...figuredRow(key, row, value),
+  isUnsigned: true,
+})

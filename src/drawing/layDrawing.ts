@@ -75,8 +75,10 @@ function centred(box: Bounds, widthMm: number, heightMm: number | null): Bounds 
 
 function layAt(drawing: Drawing, sheet: Sheet, mmPerUnit: number): Laid {
   const figureMm = sheet.figureUnits * mmPerUnit
-  const textOf = ({ figured }: { figured: LaidDimension['figured'] }) =>
-    `${figured.sign === undefined ? '' : `${figured.sign}\u2009`}${sheet.formatValue(figured.value, figured.quantity)}`
+  const textOf = ({ figured: { sign, value, quantity, isUnsigned } }: { figured: LaidDimension['figured'] }) => {
+    const shown = isUnsigned === true && typeof value === 'number' ? Math.abs(value) : value
+    return `${sign === undefined ? '' : `${sign}\u2009`}${sheet.formatValue(shown, quantity)}`
+  }
   const lanes: Linear[] = []
   const dimensions: LaidDimension[] = []
   const labels: LaidText[] = []

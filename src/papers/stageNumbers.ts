@@ -10,7 +10,7 @@ const BESIDE_CUTAWAY: NumberKey = 'blocks.neck.trebleReachMm'
 
 /** Square frets are sawn by one place each, fanned ones by a place on either edge. */
 const ALONG_MIDDLE: ReadonlySet<NumberKey> = new Set(['frets[].fromNutMm'])
-const ALONG_EDGES: ReadonlySet<NumberKey> = new Set(['frets[].bassEdgeMm', 'frets[].trebleEdgeMm'])
+const ALONG_EDGES: ReadonlySet<NumberKey> = new Set(['frets[].bassEdgeMm', 'frets[].trebleEdgeMm', 'frets[].slantRad'])
 
 /** Whether a stage goes without its stations: the profile is not sawn on the flat blank but brought to on the bent rim. */
 export const sawsNoProfile = (stage: StageKey, method: RimPlan['method']): boolean =>

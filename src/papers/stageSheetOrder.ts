@@ -16,6 +16,7 @@ export interface StageSheetOrder {
     readonly plan: {
       readonly rim: Pick<CommissionDoc['plan']['rim'], 'method'>
       readonly scale: Pick<CommissionDoc['plan']['scale'], 'jointFret'>
+      readonly bridge: Pick<CommissionDoc['plan']['bridge'], 'compensation'>
       readonly strings: { readonly set: readonly { readonly note: number }[] }
     }
   }

@@ -1,4 +1,4 @@
-import { type ReactNode, useId } from 'react'
+import { type ReactNode, useEffect, useId, useRef } from 'react'
 import type { Figure } from '../format/figure.ts'
 import { FIELD_WORDS } from '../words/fieldProblem.ts'
 import { FigureText } from './FigureText.tsx'
@@ -28,6 +28,12 @@ export function TypedField<Value>(props: Props<Value>) {
   const hintId = useId()
   const problem = typed.reading !== null && !typed.reading.ok ? typed.reading : null
   const input = typed.inputProps
+  const hint = useRef<HTMLParagraphElement>(null)
+  const sentence = typed.isFocused ? (problem?.sentence ?? null) : null
+  // What cannot be taken is said where it can be read: the last field of a column stands at the edge of what shows.
+  useEffect(() => {
+    if (sentence !== null) hint.current?.scrollIntoView?.({ block: 'nearest' })
+  }, [sentence])
   return (
     <div className="field" data-field={name}>
       <label className="field-label" htmlFor={input.id}>
@@ -57,7 +63,7 @@ export function TypedField<Value>(props: Props<Value>) {
         )}
         {children}
       </div>
-      <p className="field-hint" id={hintId}>
+      <p className="field-hint" id={hintId} ref={hint}>
         {problem !== null ? (
           <span className="field-problem">{problem.sentence}</span>
         ) : (

@@ -25,8 +25,8 @@ export function OverviewView({ id }: { readonly id: string }) {
   const computed = useCommission((state) => state.computed)
   const [, go] = useLocation()
   if (doc === null || computed === null) return null
-  const goTo = (field: PlanField): void => {
-    awaitField(field)
+  const goTo = (field: PlanField, inside: string | null = null): void => {
+    awaitField(field, inside)
     go(`/i/${id}/${sheetOfField(field)}`)
   }
   return (

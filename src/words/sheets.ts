@@ -71,7 +71,7 @@ export const SHEET_WORDS: Record<Sheet, SheetWords> = {
   bridge: {
     name: 'Bridge',
     title: 'Where does the saddle go?',
-    lead: 'Measured from the real fret 12. Compensation is an estimate to start from.',
+    lead: 'Measured from the real fret 12. Prove the compensation there once it is strung.',
   },
   neck: {
     name: 'Neck cut',
@@ -167,8 +167,6 @@ export const TABLE_WORDS = {
   value: 'Value',
   name: 'Number',
   tolerance: 'Tolerance',
-  row: 'Row',
-  rowsOf: 'Rows of',
   rings: 'Rings of the rosette',
   standing: 'Standing',
   wholeWidth: 'Whole width',

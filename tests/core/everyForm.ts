@@ -149,7 +149,12 @@ export const BY_NECKS: readonly Plan[] = [
     'bridge.compensation': 'estimated',
     'strings.set': STEEL_STRING.plan.strings.set.toReversed(),
   }),
-  withFields(STEEL_STRING.plan, { 'neck.thicknessAtTenthMm': 20, 'neck.rodFromNutMm': 10 }),
+  withFields(STEEL_STRING.plan, {
+    'neck.thicknessAtTenthMm': 20,
+    'neck.rodFromNutMm': 10,
+    // Ends between where the joint lies with frets fanned and with them square: over the bolts, or not.
+    'neck.rodLengthMm': 345,
+  }),
   withFields(SMALL.plan, { 'strings.set': SMALL.plan.strings.set.slice(0, 1), 'neck.joint': 'dovetail' }),
   SMALL.plan,
 ]

@@ -9,6 +9,9 @@ describe('notes', () => {
     [40, 'E2'],
     [54, 'F#3'],
     [46, 'Bb2'],
+    [51, 'Eb3'],
+    [56, 'G#3'],
+    [49, 'C#3'],
     [35, 'B1'],
   ])('%d is written %s, and read again', (note, text) => {
     expect(formatNote(note)).toBe(text)
@@ -19,6 +22,11 @@ describe('notes', () => {
     ['e2', 40],
     [' F♯ 3', 54],
     ['Gb3', 54],
+    ['Ab3', 56],
+    ['A♭3', 56],
+    ['D#3', 51],
+    ['A#2', 46],
+    ['Db3', 49],
     ['Cb4', 59],
     ['B#3', 60],
   ])('%s is read as %d', (text, note) => expect(parseNote(text)).toBe(note))

@@ -72,6 +72,38 @@ describe('a neck, from its scale to its bridge', () => {
     await untilSaved(page)
   })
 
+  test('no sheet is taller than the window, nor wider than itself', async () => {
+    const { page } = walk
+    const taller: string[] = []
+    for (const sheet of ['Frets', 'Strings', 'Neck set', 'Bridge', 'Neck cut', 'Numbers', 'Model']) {
+      await turnTo(page, sheet)
+      await page.waitForFunction(
+        (name) => document.querySelector('[data-cell="sheet"] dd')?.textContent === name,
+        sheet,
+      )
+      await page.getByRole('main').getByRole('heading', { level: 1 }).waitFor()
+      const heights = await page.evaluate(() => [document.scrollingElement!.scrollHeight, window.innerHeight] as const)
+      if (heights[0] > heights[1]) taller.push(`${sheet}: ${heights.join(' in ')}`)
+      const work = await page.getByRole('main').evaluate((main) => [main.scrollWidth, main.clientWidth] as const)
+      if (work[0] > work[1]) taller.push(`${sheet}, across: ${work.join(' in ')}`)
+    }
+    expect(taller).toEqual([])
+  })
+
+  test('what was last done is taken back from any sheet, by one touch as large as a thumb', async () => {
+    const { page } = walk
+    await turnTo(page, 'Strings')
+    await write(page.getByRole('textbox', { name: 'Note 2' }), 'E2')
+    await turnTo(page, 'Frets')
+    const undo = page.getByRole('contentinfo').getByRole('button', { name: 'Undo: String 2: Note' })
+    const box = await undo.boundingBox()
+    expect(Math.min(box?.width ?? 0, box?.height ?? 0)).toBeGreaterThanOrEqual(44)
+    await press(page, undo)
+    await turnTo(page, 'Strings')
+    expect(await page.getByRole('textbox', { name: 'Note 2' }).inputValue()).toBe('D2')
+    await untilSaved(page)
+  })
+
   test('its stages print with every fret', async () => {
     const { page } = walk
     await turnTo(page, 'Print')

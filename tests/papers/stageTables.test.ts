@@ -45,6 +45,26 @@ describe('the rim method', () => {
   })
 })
 
+describe('the fingerboard', () => {
+  const fretTable = (scale: Partial<Plan['scale']>): string =>
+    textsOf(
+      blocksOf({ ...STEEL, scale: { ...STEEL.scale, ...scale } }, 'makeBoard').filter(({ kind }) => kind === 'rows'),
+    ).join(' ')
+  const name = (key: 'fromNutMm' | 'bassEdgeMm' | 'trebleEdgeMm' | 'slantRad') => NUMBER_WORDS[`frets[].${key}`].name
+
+  test('square frets are printed by one place each', () => {
+    const table = fretTable({ fan: 'square' })
+    expect(table).toContain(name('fromNutMm'))
+    for (const key of ['bassEdgeMm', 'trebleEdgeMm', 'slantRad'] as const) expect(table).not.toContain(name(key))
+  })
+
+  test('fanned ones by a place at either edge and their slant', () => {
+    const table = fretTable({ fan: 'fanned', lengthMm: 650, trebleLengthMm: 625, squareFret: 7 })
+    for (const key of ['bassEdgeMm', 'trebleEdgeMm', 'slantRad'] as const) expect(table).toContain(name(key))
+    expect(table.replaceAll(NUMBER_WORDS['markers[].fromNutMm'].name, '')).not.toContain(name('fromNutMm'))
+  })
+})
+
 describe('a treble side of its own', () => {
   test.each(['profileBlanks', 'radiusRim', 'trueRim'] as const)('%s: a table of stations for each piece', (key) => {
     const cut = textsOf(blocksOf(CUTAWAY, key))

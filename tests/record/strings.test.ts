@@ -71,8 +71,12 @@ const USUAL: Readonly<Record<StringSetKey, readonly [scaleMm: number, least: num
   steelMedium: [645, 105, 165],
   twelveString: [645, 60, 135],
   baritone: [695, 85, 170],
+  steelSeven: [645, 85, 140],
   nylon: [650, 50, 85],
+  nylonSeven: [650, 50, 85],
+  nylonEight: [650, 50, 85],
   ukuleleTenor: [432, 30, 60],
+  ukuleleLowG: [432, 30, 60],
 }
 const DENSITY = { steel: 7850, nylon: 1060, fluorocarbon: 1780, woundOnSteel: Number.NaN, woundOnNylon: Number.NaN }
 

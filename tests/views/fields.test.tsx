@@ -57,7 +57,8 @@ describe('a field on the record', () => {
     const input = screen.getByLabelText<HTMLInputElement>('Depth')
     await user.click(input)
     await user.clear(input)
-    await user.type(input, '98 7/')
+    // No part of it can be taken on the way, however slowly it is typed.
+    await user.type(input, '7/')
     await bench.drafts.flush()
     unmount()
     bench.stop()
@@ -65,7 +66,7 @@ describe('a field on the record', () => {
     const again = await openDemoBench(disk)
     await again.commission.open(id)
     showView(again, <DepthField />)
-    expect(screen.getByLabelText<HTMLInputElement>('Depth').value).toBe('98 7/')
+    expect(screen.getByLabelText<HTMLInputElement>('Depth').value).toBe('7/')
     expect(screen.getByLabelText('Depth')).toHaveAttribute('aria-invalid', 'true')
     expect(again.commission.store.getState().record?.doc.plan.rim.depthAtTailMm).toBe(before)
   })

@@ -15,6 +15,13 @@ const FAN = [
 const FRETS = [...SCALE, 'scale.frets'] as const satisfies readonly PlanField[]
 /** A fanned fret crosses the tapering board aslant. */
 const CROSSING = [...FRETS, ...FAN, ...BOARD_WIDTH] as const satisfies readonly PlanField[]
+/** Where the nut's line leaves the board's edges. */
+const NUT_ENDS = [
+  ...SCALE,
+  'scale.squareFret',
+  'strings.nutSpreadMm',
+  ...BOARD_WIDTH,
+] as const satisfies readonly PlanField[]
 const STRINGS_OVER = [
   ...FRETS,
   ...FAN,
@@ -52,7 +59,13 @@ export const FRETBOARD_ABOUT = {
     tolerance: 0.3,
     measured: onePlace('caliper'),
   }),
-  'board.lengthMm': about('bodyLength', SPAN, { ...equalTemperament, tolerance: DEPTH, measured: onePlace('rule') }),
+  'board.lengthMm': about('bodyLength', [...SPAN, ...NUT_ENDS], {
+    ...equalTemperament,
+    tolerance: DEPTH,
+    measured: onePlace('rule'),
+  }),
+  'board.nutBassAheadMm': about('fineLength', NUT_ENDS, { tolerance: FRET_SLOT, measured: onePlace('rule') }),
+  'board.nutTrebleAheadMm': about('fineLength', NUT_ENDS, { tolerance: FRET_SLOT, measured: onePlace('rule') }),
   'board.nutToJointMm': about('fineLength', JOINT, {
     ...equalTemperament,
     tolerance: FRET_SLOT,
@@ -105,8 +118,8 @@ export const FRETBOARD_ABOUT = {
   }),
   'frets[].fromLastMm': about('fineLength', FRETS, equalTemperament),
   'frets[].toSaddleMm': about('fineLength', FRETS, equalTemperament),
-  'frets[].bassEdgeMm': about('fineLength', CROSSING),
-  'frets[].trebleEdgeMm': about('fineLength', CROSSING),
+  'frets[].bassEdgeMm': about('fineLength', CROSSING, { tolerance: FRET_SLOT, measured: onePlace('rule') }),
+  'frets[].trebleEdgeMm': about('fineLength', CROSSING, { tolerance: FRET_SLOT, measured: onePlace('rule') }),
   'frets[].slantRad': about('angle', [...FRETS, ...FAN]),
   'frets[].widthMm': about('bodyLength', [...BOARD_WIDTH, 'scale.frets']),
   'frets[].slotMm': about('bodyLength', [...CROSSING, 'board.bindingMm']),

@@ -50,6 +50,9 @@ export const NECK_ABOUT = {
   }),
   'neck.stockLengthMm': about('bodyLength', [
     ...JOINT,
+    ...BOARD_WIDTH,
+    'scale.squareFret',
+    'strings.nutSpreadMm',
     'neck.joint',
     'neck.tenonDepthMm',
     'blocks.neck.thicknessMm',
@@ -67,7 +70,8 @@ export const NECK_ABOUT = {
   ]),
   'neck.rodEndsBeforeJointMm': about('bodyLength', [...ROD, ...JOINT], { measured: onePlace('rule') }),
   'neck.rodToBoltMm': about('thickness', [
-    'neck.rod',
+    ...ROD,
+    ...JOINT,
     'neck.rodDepthMm',
     'neck.boltsAtMm',
     'neck.boltMm',

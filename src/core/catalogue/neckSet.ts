@@ -4,7 +4,12 @@ import { type About, about, FRET_PLANE, onePlace } from './about.ts'
 import { BOARD_END, LENGTH, OUTLINE, PLATE, STRUNG_PLATE, TOP } from './hangsOn.ts'
 
 const BUILT = [...OUTLINE, ...PLATE] as const satisfies readonly PlanField[]
-const HEEL = ['rim.depthAtNeckMm', 'plates.topMm', 'plates.backMm'] as const satisfies readonly PlanField[]
+const HEEL = [
+  'neck.joint',
+  'rim.depthAtNeckMm',
+  'plates.topMm',
+  'plates.backMm',
+] as const satisfies readonly PlanField[]
 const STRUNG_AT_SADDLE = [
   'bridge.saddleShowingMm',
   'setup.actionBassMm',

@@ -28,7 +28,7 @@ export function findMisfits(plan: Plan, numbers: Numbers, geometry: Geometry): F
   holeMisfits(plan, numbers, geometry, report)
   ringMisfits(plan, numbers, report)
   boardMisfits(plan, numbers, report)
-  stringMisfits(numbers, report)
+  stringMisfits(plan, numbers, report)
   neckSetMisfits(plan, numbers, geometry, report)
   bridgeMisfits(plan, numbers, report)
   neckBlankMisfits(plan, numbers, report)

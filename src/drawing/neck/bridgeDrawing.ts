@@ -4,11 +4,14 @@ import type { Point } from '../../core/geometry/point.ts'
 import { shapesBounds } from '../bounds.ts'
 import { label, ordinate, outside } from '../dimension.ts'
 import type { Drawing, Shape } from '../drawing.ts'
-import { figured, figuredRow } from '../figured.ts'
+import { figured, figuredAcross } from '../figured.ts'
 import { circle, closed, drawn, rectangle, through } from '../line.ts'
 
 const PIN_MM = 2.5
 const OVER_MM = 12
+/** More holes than this have their figures in columns by turns, so many steps of air off the drawing. */
+const MOST_IN_COLUMN = 8
+const COLUMNS = [-1, -7, -13] as const
 
 /** The bridge from above, neck to the right: saddle slot aslant behind its uncompensated line, pins or tie holes, strings, and the plate under it. */
 export function bridgeDrawing({ numbers, geometry }: Computed, bridge: BridgePlan): Drawing {
@@ -92,9 +95,9 @@ export function bridgeDrawing({ numbers, geometry }: Computed, bridge: BridgePla
       ),
       ...n.pins.map((pin, i) =>
         ordinate(
-          figuredRow('pins[].acrossMm', i, pin.acrossMm),
+          figuredAcross('pins[].acrossMm', i, pin.acrossMm),
           { x: bounds.minX, y: pin.acrossMm },
-          { x: -1, y: 0 },
+          { x: n.pins.length > MOST_IN_COLUMN ? COLUMNS[i % COLUMNS.length]! : -1, y: 0 },
           i === 0 || i === n.pins.length - 1 ? 1 : 2,
         ),
       ),

@@ -3,7 +3,7 @@ import type { HeadPlan } from '../../core/neckPlan.ts'
 import { shapesBounds } from '../bounds.ts'
 import { label, ordinate, outside } from '../dimension.ts'
 import type { Drawing, Shape } from '../drawing.ts'
-import { figured, figuredRow } from '../figured.ts'
+import { figured, figuredAcross, figuredRow } from '../figured.ts'
 import { circle, drawn, through } from '../line.ts'
 
 /** The head's face from above, the nut to the left: tuner holes and the strings' ways from their slots. The head's outline is each maker's own. */
@@ -48,7 +48,8 @@ export function headDrawing({ numbers, geometry }: Computed, head: HeadPlan): Dr
     seenFrom: 'front',
     bounds,
     heightsTimes: 1,
-    marks: { top: 'bass', bottom: 'treble', inCorners: true },
+    // At the edges: the corners at the right are where the last posts stand.
+    marks: { top: 'bass', bottom: 'treble' },
     shapes: [
       ...shapes,
       ...rows.flatMap((row, i) => [
@@ -60,7 +61,7 @@ export function headDrawing({ numbers, geometry }: Computed, head: HeadPlan): Dr
           true,
         ),
         ordinate(
-          figuredRow('tuners[].acrossMm', i, row.acrossMm),
+          figuredAcross('tuners[].acrossMm', i, row.acrossMm),
           { x: row.fromNutMm + head.holeMm / 2, y: row.acrossMm },
           { x: 1, y: 0 },
           3,

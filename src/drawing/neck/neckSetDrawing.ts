@@ -1,6 +1,6 @@
 import type { Computed } from '../../core/compute.ts'
 import { shapesBounds } from '../bounds.ts'
-import { inPlace, label, outside } from '../dimension.ts'
+import { inPlace, label, ordinate, outside } from '../dimension.ts'
 import type { Drawing, Shape } from '../drawing.ts'
 import { figured } from '../figured.ts'
 import { closed, drawn, through } from '../line.ts'
@@ -53,6 +53,7 @@ export function neckSetDrawing({ numbers, geometry }: Computed, plan: NeckSetDra
   const bridgeTopMm = topMm(saddleX) + plan.bridge.thicknessMm
   const half = plan.bridge.saddleWidthMm / 2
   const atNutMm = planeMm(nutMm)
+  const gapX = Math.max(endMm, hole[1])
   const shapes: Shape[] = [
     ...along(startX, Math.min(Math.max(hole[0], startX), lengthMm)),
     ...along(Math.max(Math.min(hole[1], lengthMm), startX), lengthMm),
@@ -155,17 +156,12 @@ export function neckSetDrawing({ numbers, geometry }: Computed, plan: NeckSetDra
       inPlace(
         figured(n, 'neckSet.gapAtEndMm'),
         'left',
-        { x: Math.max(endMm, hole[1]), y: y(topMm(Math.max(endMm, hole[1]))) },
-        { x: Math.max(endMm, hole[1]), y: y(faceMm(Math.max(endMm, hole[1]))) },
+        // Read from the lower of the two: the figure stands under the board, also where the board would lie in the top.
+        { x: gapX, y: y(Math.min(topMm(gapX), faceMm(gapX))) },
+        { x: gapX, y: y(Math.max(topMm(gapX), faceMm(gapX))) },
         -0.6,
       ),
-      outside(
-        figured(n, 'top.neckEdgeMm'),
-        'below',
-        bounds.maxY,
-        { x: jointMm, y: 0 },
-        { x: jointMm, y: y(built.edgeMm) },
-      ),
+      ordinate(figured(n, 'top.neckEdgeMm'), { x: jointMm, y: y(Math.min(built.edgeMm, 0)) }, { x: -1, y: 1.5 }, 1),
       label('rimPlane', { x: (saddleX + endMm) / 2, y: 0 }, { x: 0, y: 1 }),
       label('fretPlane', { x: (jointMm + nutMm) / 2, y: y(planeMm((jointMm + nutMm) / 2)) }, { x: 1, y: -2 }),
       label('joint', { x: jointMm, y: bounds.maxY }, { x: 1, y: 0 }),

@@ -4,7 +4,7 @@ import type { Point } from '../../core/geometry/point.ts'
 import { shapesBounds } from '../bounds.ts'
 import { label, ordinate } from '../dimension.ts'
 import type { Drawing, Shape } from '../drawing.ts'
-import { figuredRow } from '../figured.ts'
+import { figuredAcross, figuredRow } from '../figured.ts'
 import { circle, closed, drawn, through } from '../line.ts'
 
 const STEPS = 24
@@ -114,7 +114,7 @@ export function stringsDrawing({ numbers, geometry }: Computed, { strings: plan,
       ),
       ...rows.map((row, i) =>
         ordinate(
-          figuredRow('strings[].saddleAcrossMm', i, row.saddleAcrossMm),
+          figuredAcross('strings[].saddleAcrossMm', i, row.saddleAcrossMm),
           { x: row.saddleAcrossMm, y: bounds.maxY },
           { x: 0, y: 1 },
           outer(i),

@@ -1,5 +1,5 @@
-import { aboutNumber } from '../../core/catalogue.ts'
 import type { NumberKey } from '../../core/numbers.ts'
+import { standingOf } from '../../record/standing.ts'
 import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
 import type { Piece } from '../flow.ts'
 import type { Mark } from '../page.ts'
@@ -135,7 +135,7 @@ function rowOf(order: StageSheetOrder, key: NumberKey, stage: StageOnSheet, name
       target: targetFigure(order, key, value),
       within: toleranceFigure(order, key, value),
       hasBox,
-      isEstimate: aboutNumber(key).standing === 'estimate',
+      isEstimate: standingOf(key, order.doc.plan) === 'estimate',
       heightMm: Math.max(textMm, hasBox ? ROW_MM : 9.5),
     },
   ]

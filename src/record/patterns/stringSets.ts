@@ -42,6 +42,16 @@ const TWELVE_BASS = [
 ]
 const TWELVE_UNISON = [plain('steel', 0.3556, 59), plain('steel', 0.254, 64)]
 
+const NYLON: readonly StringPlan[] = [
+  wound('woundOnNylon', 1.09, 0.75, 5.9, 40),
+  wound('woundOnNylon', 0.89, 0.65, 3.5, 45),
+  wound('woundOnNylon', 0.74, 0.55, 1.95, 50),
+  plain('nylon', 1.02, 55),
+  plain('nylon', 0.82, 59),
+  plain('nylon', 0.72, 64),
+]
+const NYLON_LOW_B = wound('woundOnNylon', 1.44, 0.97, 10.3, 35)
+
 const SETS = {
   steelLight: STEEL_LIGHT,
   steelMedium: [
@@ -65,16 +75,21 @@ const SETS = {
     wound('woundOnSteel', 0.56, 0.33, 1.72, 54),
     plain('steel', 0.4064, 59),
   ],
-  nylon: [
-    wound('woundOnNylon', 1.09, 0.75, 5.9, 40),
-    wound('woundOnNylon', 0.89, 0.65, 3.5, 45),
-    wound('woundOnNylon', 0.74, 0.55, 1.95, 50),
-    plain('nylon', 1.02, 55),
-    plain('nylon', 0.82, 59),
-    plain('nylon', 0.72, 64),
-  ],
+  /** A low B before the six, as heavy for its note as they are. */
+  steelSeven: [wound('woundOnSteel', 1.63, 0.45, 14.6, 35), ...STEEL_LIGHT],
+  nylon: NYLON,
+  /** Basses a fourth apart before the six. */
+  nylonSeven: [NYLON_LOW_B, ...NYLON],
+  nylonEight: [wound('woundOnNylon', 1.83, 1.2, 16.6, 30), NYLON_LOW_B, ...NYLON],
   ukuleleTenor: [
     plain('nylon', 0.62, 67),
+    plain('nylon', 0.92, 60),
+    plain('nylon', 0.72, 64),
+    plain('nylon', 0.58, 69),
+  ],
+  /** The fourth string an octave under the high G, and wound. */
+  ukuleleLowG: [
+    wound('woundOnNylon', 0.69, 0.5, 1.6, 55),
     plain('nylon', 0.92, 60),
     plain('nylon', 0.72, 64),
     plain('nylon', 0.58, 69),

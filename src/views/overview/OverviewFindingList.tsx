@@ -6,11 +6,12 @@ import { OVERVIEW_WORDS } from '../../words/instrument.ts'
 import { FIELD_WORDS } from '../../words/fields.ts'
 import { findingSentence, WEIGHT_WORDS } from '../../words/findings.ts'
 import { FindingMark } from '../FindingMark.tsx'
+import { insideOf } from '../sheets/goToField.ts'
 import { useShop } from '../workshop.ts'
 
 interface Props {
   readonly findings: readonly Finding[]
-  readonly onGo: (field: PlanField) => void
+  readonly onGo: (field: PlanField, inside: string | null) => void
 }
 
 /** What does not fit, one by one, with a way to the first field that mends it. */
@@ -32,7 +33,11 @@ export function OverviewFindingList({ findings, onGo }: Props) {
               </h3>
               <p>{sentence}</p>
               {field !== undefined && (
-                <button className="button button-plain" type="button" onClick={() => onGo(field)}>
+                <button
+                  className="button button-plain"
+                  type="button"
+                  onClick={() => onGo(field, insideOf(finding, field))}
+                >
                   {OVERVIEW_WORDS.goTo} {FIELD_WORDS[field].name}
                 </button>
               )}

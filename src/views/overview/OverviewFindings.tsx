@@ -10,7 +10,7 @@ const OverviewFindingList = lazy(async () => ({
 
 interface Props {
   readonly findings: readonly Finding[]
-  readonly onGo: (field: PlanField) => void
+  readonly onGo: (field: PlanField, inside: string | null) => void
 }
 
 /** All that does not fit on this instrument. */

@@ -2,6 +2,7 @@ import { Link } from 'wouter'
 import { aboutNumber } from '../../core/catalogue.ts'
 import type { Computed } from '../../core/compute.ts'
 import { type NumberKey, readNumbers } from '../../core/numbers.ts'
+import { standingOf } from '../../record/standing.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { formatTolerance } from '../../format/formatTolerance.ts'
@@ -38,14 +39,14 @@ export function StageFigures({ stage, doc, computed }: Props) {
     <>
       <dl className="stage-figures">
         {single.map((key) => {
-          const { quantity, standing } = aboutNumber(key)
+          const { quantity } = aboutNumber(key)
           const tolerance = effectiveTolerance(key, doc.tolerances, shopTolerances)
           const value = readNumbers(computed.numbers, key)[0] ?? 'none'
           return (
             <div key={key}>
               <dt>
                 {NUMBER_NAMES[key]}
-                {standing === 'estimate' && ` (${ESTIMATE_MARK})`}
+                {standingOf(key, doc.plan) === 'estimate' && ` (${ESTIMATE_MARK})`}
               </dt>
               <dd>
                 <FigureText figure={formatQuantity(value, quantity, units)} words={FIGURE_WORDS} />

@@ -1,6 +1,7 @@
 import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
 import type { Figure } from '../../core/figure.ts'
 import { readNumbers } from '../../core/numbers.ts'
+import { standingOf } from '../../record/standing.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
@@ -20,7 +21,7 @@ interface Props {
 
 /** One number as large as an arm is long. Its name opens what it is; the figure lights its dimension. */
 export function BigFigure({ number, row = null, value, name, size }: Props) {
-  const { computed, units } = useSheetBench()
+  const { computed, plan, units } = useSheetBench()
   const { lit, light, openHelp } = useSheetPointer()
   const about = CATALOGUE[number]
   const shown = value ?? readNumbers(computed.numbers, number)[row ?? 0] ?? 'none'
@@ -32,7 +33,7 @@ export function BigFigure({ number, row = null, value, name, size }: Props) {
     <div className="big-figure" data-size={size}>
       <button className="number-name" type="button" onClick={() => openHelp(number)}>
         {title}
-        {about.standing === 'estimate' && ` (${ESTIMATE_MARK})`}
+        {standingOf(number, plan) === 'estimate' && ` (${ESTIMATE_MARK})`}
       </button>
       <button className="big-figure-value" type="button" aria-pressed={isLit} onClick={() => light(isLit ? null : ref)}>
         <span className="out-of-sight">{title}: </span>

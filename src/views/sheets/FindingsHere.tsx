@@ -7,6 +7,7 @@ import { FIELD_WORDS } from '../../words/fields.ts'
 import { findingSentence, WEIGHT_WORDS } from '../../words/findings.ts'
 import { FINDINGS_WORDS } from '../../words/sheets.ts'
 import { FindingMark } from '../FindingMark.tsx'
+import { insideOf } from './goToField.ts'
 import { useSheetBench } from './sheetBench.ts'
 
 const MOST_WAYS = 3
@@ -27,6 +28,12 @@ export function FindingsHere({ fields }: { readonly fields: readonly PlanField[]
       ))}
     </section>
   )
+}
+
+/** Of findings that stand together, the first that is about this field says where in it. */
+function insideOfAny(alike: readonly Finding[], field: PlanField): string | null {
+  const about = alike.find((finding) => finding.fields.includes(field))
+  return about === undefined ? null : insideOf(about, field)
 }
 
 /** Findings of one kind, as of three rings with one cutter, stand together. */
@@ -56,7 +63,12 @@ function FindingRow({ alike }: { readonly alike: readonly Finding[] }) {
       </div>
       <div className="finding-ways">
         {fields.map((field) => (
-          <button className="button" type="button" key={field} onClick={() => goToField(field)}>
+          <button
+            className="button"
+            type="button"
+            key={field}
+            onClick={() => goToField(field, insideOfAny(alike, field))}
+          >
             {FINDINGS_WORDS.goTo} {FIELD_WORDS[field].name}
           </button>
         ))}

@@ -1,4 +1,5 @@
 import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
+import { standingOf } from '../../record/standing.ts'
 import { setTolerance } from '../../record/changes/tolerances.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
@@ -96,7 +97,7 @@ export function NumberHelp({ number, onClose }: { readonly number: NumberKey; re
         </section>
         <section>
           <h3>{HELP_WORDS.standing}</h3>
-          <p>{STANDING_WORDS[about.standing]}</p>
+          <p>{STANDING_WORDS[standingOf(number, plan)]}</p>
         </section>
       </div>
     </Dialog>

@@ -2,6 +2,7 @@ import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
 import type { Figure } from '../../core/figure.ts'
 import { distanceOfXMm, isPlaceOnCentreline } from '../../core/instrument/placeByX.ts'
 import { readNumbers } from '../../core/numbers.ts'
+import { standingOf } from '../../record/standing.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
@@ -10,9 +11,15 @@ import { ESTIMATE_MARK, FIGURE_WORDS, ORIGIN_WORDS, TABLE_WORDS } from '../../wo
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
 
+interface Props {
+  readonly keys: readonly NumberKey[]
+  /** What this instrument has not (a rod, a tenon) gets no line. */
+  readonly leavesOutNone?: boolean
+}
+
 /** Numbers that stand once, a line each: name, value, the same from the maker's origin where it is a place, tolerance. */
-export function NumberList({ keys }: { readonly keys: readonly NumberKey[] }) {
-  const { computed, units, origin, tolerances } = useSheetBench()
+export function NumberList({ keys, leavesOutNone = false }: Props) {
+  const { computed, plan, units, origin, tolerances } = useSheetBench()
   const { openHelp } = useSheetPointer()
   const { numbers, geometry } = computed
   const layout = { origin, lengthMm: geometry.lengthMm, saddleLineMm: numbers.scale.saddleLineMm }
@@ -33,8 +40,9 @@ export function NumberList({ keys }: { readonly keys: readonly NumberKey[] }) {
       </thead>
       <tbody>
         {keys.map((key) => {
-          const { quantity, standing } = CATALOGUE[key]
+          const { quantity } = CATALOGUE[key]
           const value = readNumbers(numbers, key)[0] ?? 'none'
+          if (leavesOutNone && value === 'none') return null
           const fromOrigin = told(value, key)
           const tolerance = toleranceOf(key)
           return (
@@ -43,7 +51,7 @@ export function NumberList({ keys }: { readonly keys: readonly NumberKey[] }) {
                 <button className="number-name" type="button" onClick={() => openHelp(key)}>
                   {NUMBER_NAMES[key]}
                 </button>
-                {standing === 'estimate' && <em> ({ESTIMATE_MARK})</em>}
+                {standingOf(key, plan) === 'estimate' && <em> ({ESTIMATE_MARK})</em>}
               </th>
               <td>
                 <FigureText figure={formatQuantity(value, quantity, units)} words={FIGURE_WORDS} />

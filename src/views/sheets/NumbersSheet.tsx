@@ -1,17 +1,20 @@
 import { memo, useId, useMemo, useState } from 'react'
 import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
+import { standingOf } from '../../record/standing.ts'
 import type { Figure } from '../../core/figure.ts'
 import { type Numbers, readNumbers } from '../../core/numbers.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
+import { LIST_WORDS, type NumberListName } from '../../words/names/lists.ts'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { PART_WORDS } from '../../words/parts.ts'
-import { ESTIMATE_MARK, PLACE_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import { ESTIMATE_MARK, TABLE_WORDS } from '../../words/sheets.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { NumberList } from './NumberList.tsx'
 import { OriginSwitch } from './OriginSwitch.tsx'
 import { groupNumbers, type PartNumbers } from './numberGroups.ts'
 import { QuestionSheet } from './QuestionSheet.tsx'
+import { rowNames } from './rowNames.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { TableTools } from './TableTools.tsx'
 import type { FigureTable } from './tableText.ts'
@@ -64,43 +67,50 @@ const PartTables = memo(function PartTables({ part, single, rows }: PartNumbers)
       <h2 id={`part-${part}`}>{PART_WORDS[part]}</h2>
       {single.length > 0 && <NumberList keys={single} />}
       {rows.map(({ of, keys }) => (
-        <RowsTable key={of} of={of} keys={keys} />
+        <RowsTable key={of} of={of} keys={keys} isAlone={single.length === 0 && rows.length === 1} />
       ))}
     </section>
   )
 })
 
-/** Stations are counted from the tail, points of a face from its middle: the first is 0. */
-const STARTS_AT_NOUGHT = /^(rim|trebleRim)$|contour$|flank$/
+/** A row's own number names it: it needs no column beside the name. */
+const NAMES_THE_ROW: ReadonlySet<NumberKey> = new Set(['frets[].number', 'markers[].fret'])
 
-function RowsTable({ of, keys }: { readonly of: string; readonly keys: readonly NumberKey[] }) {
-  const { computed } = useSheetBench()
-  const columns = keys.map((key) => readNumbers(computed.numbers, key))
-  const count = columns[0]?.length ?? 0
-  const name = (i: number): string => {
-    const place = of === 'places' || of === 'treblePlaces' ? computed.numbers[of][i]?.place : undefined
-    if (place !== undefined) return PLACE_WORDS[place]
-    return String(STARTS_AT_NOUGHT.test(of) ? i : i + 1)
-  }
+interface RowsTableProps {
+  readonly of: NumberListName
+  readonly keys: readonly NumberKey[]
+  /** Nothing else stands under the heading of its part, which then names it. */
+  readonly isAlone: boolean
+}
+
+function RowsTable({ of, keys, isAlone }: RowsTableProps) {
+  const { computed, plan } = useSheetBench()
+  const { numbers } = computed
+  const count = keys[0] === undefined ? 0 : readNumbers(numbers, keys[0]).length
   if (count === 0) return null
+  const shown = keys.filter((key) => !NAMES_THE_ROW.has(key))
+  const columns = shown.map((key) => readNumbers(numbers, key))
+  const names = rowNames(of, count, numbers, plan)
+  const { title, head } = LIST_WORDS[of]
   const table: FigureTable = {
     columns: [
-      { heading: TABLE_WORDS.row, quantity: null },
-      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
+      { heading: head, quantity: null },
+      ...shown.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
     ],
-    rows: Array.from({ length: count }, (_, i) => [name(i), ...columns.map((column) => column[i] ?? 'none')]),
+    rows: names.map((name, i) => [name, ...columns.map((column) => column[i] ?? 'none')]),
   }
   return (
-    <>
-      <FigureRows table={table} caption={`${TABLE_WORDS.rowsOf} ${of}`} keys={[null, ...keys]} keysOf="columns" />
+    <section className="number-rows">
+      {!isAlone && <h3>{title}</h3>}
+      <FigureRows table={table} caption={title} keys={[null, ...shown]} keysOf="columns" />
       <TableTools table={() => table} fileName={of.replaceAll('.', '-')} />
-    </>
+    </section>
   )
 }
 
 /** All numbers that stand once, as one table for a file: each in its own unit, which then stands in a column. */
 function useAllNumbers(): () => FigureTable {
-  const { computed, units } = useSheetBench()
+  const { computed, plan, units } = useSheetBench()
   return () => {
     const keys = groupNumbers('').flatMap(({ single }) => single)
     const text = (value: Figure, key: NumberKey) => figureText(formatQuantity(value, CATALOGUE[key].quantity, units))
@@ -112,7 +122,7 @@ function useAllNumbers(): () => FigureTable {
       rows: keys.map((key) => [
         NUMBER_NAMES[key],
         text(readNumbers(computed.numbers, key)[0] ?? 'none', key),
-        CATALOGUE[key].standing === 'estimate' ? ESTIMATE_MARK : CATALOGUE[key].standing,
+        standingOf(key, plan) === 'estimate' ? ESTIMATE_MARK : standingOf(key, plan),
       ]),
     }
   }

@@ -84,9 +84,9 @@ function useBenchOf(id: string): SheetBench | null {
       draftOf: (name) => drafts.textOf(id, name),
       keepDraft: (name, text) => drafts.keep(id, name, text),
       dropDraft: (name) => drafts.clear(id, name),
-      goToField: (field) => {
-        if (focusField(field)) return
-        awaitField(field)
+      goToField: (field, inside = null) => {
+        if (focusField(field, inside)) return
+        awaitField(field, inside)
         navigate(`/i/${id}/${sheetOfField(field)}`)
       },
     } satisfies SheetBench

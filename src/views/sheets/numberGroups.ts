@@ -1,5 +1,6 @@
 import { NUMBER_KEYS, type NumberKey } from '../../core/catalogue.ts'
 import { NUMBER_WORDS } from '../../words/numbers.ts'
+import type { NumberListName } from '../../words/names/lists.ts'
 import { PART_WORDS } from '../../words/parts.ts'
 
 export type Part = keyof typeof PART_WORDS
@@ -8,7 +9,7 @@ export type Part = keyof typeof PART_WORDS
 export interface PartNumbers {
   readonly part: Part
   readonly single: readonly NumberKey[]
-  readonly rows: readonly { readonly of: string; readonly keys: readonly NumberKey[] }[]
+  readonly rows: readonly { readonly of: NumberListName; readonly keys: readonly NumberKey[] }[]
 }
 
 const PARTS = Object.keys(PART_WORDS) as Part[]
@@ -22,11 +23,11 @@ export function groupNumbers(search: string): PartNumbers[] {
   }
   return PARTS.flatMap((part): PartNumbers[] => {
     const keys = NUMBER_KEYS.filter((key) => isUnder(key, part) && fits(key))
-    const inRows = new Map<string, NumberKey[]>()
+    const inRows = new Map<NumberListName, NumberKey[]>()
     for (const key of keys) {
       const end = key.lastIndexOf('[]')
       if (end < 0) continue
-      const of = key.slice(0, end)
+      const of = key.slice(0, end) as NumberListName
       inRows.set(of, [...(inRows.get(of) ?? []), key])
     }
     const single = keys.filter((key) => !key.includes('[]'))

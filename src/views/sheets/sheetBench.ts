@@ -33,8 +33,8 @@ export interface SheetBench {
   readonly draftOf: (name: string) => string | null
   readonly keepDraft: (name: string, text: string) => void
   readonly dropDraft: (name: string) => void
-  /** Takes the maker to a field, on this sheet or another. */
-  readonly goToField: (field: PlanField) => void
+  /** Takes the maker to a field, on this sheet or another; `inside` names one value of a field that is replaced whole. */
+  readonly goToField: (field: PlanField, inside?: string | null) => void
 }
 
 export const SheetBenchContext = createContext<SheetBench | null>(null)

@@ -6,6 +6,9 @@ type BridgeCode = Extract<
   FindingCode,
   | 'saddleTooLow'
   | 'breakAngleSmall'
+  | 'breakAngleGreat'
+  | 'holdsInSlot'
+  | 'slotSlantsOnBridge'
   | 'saddleSlotTooDeep'
   | 'saddleOffBridge'
   | 'octaveOutOfReach'
@@ -31,6 +34,23 @@ export const BRIDGE_FINDINGS: WritersFor<BridgeCode> = {
     sentence: `Over the saddle ${stringName(number('string'))} bends down by ${value('breakRad', 'angle') ?? 'little'}; under 6° it may not press enough to sound well.`,
     mend: 'Saddle to pins or holes: make it less. Or more Saddle showing. Ramps cut from the pin holes help as well.',
   }),
+  breakAngleGreat: ({ value, number }) => ({
+    title: 'A string bends steeply over the saddle',
+    sentence: `Over the saddle ${stringName(number('string'))} bends down by ${value('breakRad', 'angle') ?? 'a steep angle'}; over 60° it may bind there and push the saddle over.`,
+    mend: 'Saddle to pins or holes: make it more. Or less Saddle showing.',
+  }),
+  holdsInSlot: ({ size, number }) => ({
+    title: (number('woodMm') ?? 1) <= 0 ? 'A hole meets the saddle slot' : 'A hole stands close to the saddle slot',
+    sentence: isMinus(number('woodMm'))
+      ? `The hole for ${stringName(number('string'))} reaches ${size('woodMm', 'thickness') ?? 'a little'} past the slot’s back wall.`
+      : `Between the hole for ${stringName(number('string'))} and the slot’s back wall ${size('woodMm', 'thickness') ?? 'little'} of wood stands, a pin taken as 5 mm thick; 3 mm is usual.`,
+    mend: 'Saddle to pins or holes: make it more. Or Line of pins or holes: along the saddle.',
+  }),
+  slotSlantsOnBridge: ({ value }) => ({
+    title: 'The saddle slants on a square bridge',
+    sentence: `The bridge is planned square to the centreline; its slot slants by ${value('slantRad', 'angle') ?? 'some degrees'}, and its ends differ by ${value('differMm', 'bodyLength') ?? 'some way'}.`,
+    mend: 'Look whether Bridge width holds it. Or take the Square fret nearer the saddle, or turn the bridge to the slot when you make it.',
+  }),
   saddleSlotTooDeep: ({ size, number }) => ({
     title:
       (number('leftMm') ?? 1) <= 0 ? 'The saddle slot cuts the bridge through' : 'Little bridge is left under the slot',
@@ -51,14 +71,14 @@ export const BRIDGE_FINDINGS: WritersFor<BridgeCode> = {
   }),
   saddleTooNarrow: ({ value, number }) => ({
     title: 'One crown would leave the saddle',
-    sentence: `By estimate ${stringName(number('string'))} wants its crown ${value('byMm', 'thickness') ?? 'far'} off the saddle’s straight line; the saddle is ${value('widthMm', 'thickness') ?? 'narrower'} wide.`,
+    sentence: `By estimate ${stringName(number('string'))} wants its crown ${value('byMm', 'thickness') ?? 'far'} off the saddle’s middle; the saddle has ${value('halfMm', 'thickness') ?? 'less'} to either side of it.`,
     mend: 'Compensation, bass and treble: look at both. Or more for Saddle slot, width, or a saddle in two parts.',
   }),
   holdsOffBridge: ({ size, number }) => ({
-    title: isMinus(number('byMm')) ? 'The pins miss the bridge' : 'The pins stand close to the bridge’s back edge',
+    title: isMinus(number('byMm')) ? 'A hole misses the bridge' : 'The pins stand close to the bridge’s back edge',
     sentence: isMinus(number('byMm'))
-      ? `Their line lies ${size('byMm', 'thickness') ?? 'a little'} behind the bridge’s back edge.`
-      : `Behind their middles only ${size('byMm', 'thickness') ?? 'little'} of the bridge is left.`,
+      ? `The rearmost lies ${size('byMm', 'thickness') ?? 'a little'} behind the bridge’s back edge.`
+      : `Behind the middle of the rearmost only ${size('byMm', 'thickness') ?? 'little'} of the bridge is left.`,
     mend: 'Saddle to pins or holes: make it less. Or a wider bridge.',
   }),
   plateMissesBridge: ({ size, number }) => ({

@@ -6,11 +6,15 @@ type NeckCode = Extract<
   FindingCode,
   | 'boardEndsBeforeJoint'
   | 'slotTooDeep'
+  | 'fretPastBoardEnd'
+  | 'nutSlants'
   | 'tangDeeperThanSlot'
+  | 'tangDeeperAtEdge'
   | 'boardEdgeThin'
   | 'stringsOffBoard'
   | 'stringsTooClose'
   | 'stringMassUnknown'
+  | 'stringSlack'
   | 'stringOverstressed'
   | 'flatTooNearSaddle'
   | 'neckTooSteep'
@@ -19,13 +23,18 @@ type NeckCode = Extract<
   | 'rodTooDeep'
   | 'rodMeetsBolt'
   | 'rodEntersBody'
+  | 'rodTooShort'
   | 'tenonTooDeep'
   | 'tenonTooWide'
   | 'boltOffHeel'
   | 'headTooThin'
+  | 'postOffHead'
   | 'nutAngleUnusual'
   | 'stringBendsAtNut'
 >
+
+/** 0 bass, 1 treble. */
+const sideName = (side: number | null): string => (side === 1 ? 'treble' : side === 0 ? 'bass' : 'one')
 
 const isMinus = (value: number | null) => value !== null && value < 0
 
@@ -44,9 +53,24 @@ export const NECK_FINDINGS: WritersFor<NeckCode> = {
     mend: 'Slot depth: make it less. Or a thicker board.',
   }),
   tangDeeperThanSlot: ({ value }) => ({
-    title: 'The tang is deeper than the slot at the edge',
-    sentence: `The tang is ${value('tangMm', 'thickness') ?? 'deeper'}; at the board’s edge the shallowest slot is ${value('slotMm', 'thickness') ?? 'less'}, since its bottom is straight and the board falls away.`,
-    mend: 'Slot depth: make it more. Or a wire with a shallower Fret tang, or saw after the board is radiused, following it.',
+    title: 'The tang is deeper than the slots',
+    sentence: `The tang is ${value('tangMm', 'thickness') ?? 'deeper'}; the slots are only ${value('slotMm', 'thickness') ?? 'less'}.`,
+    mend: 'Slot depth: make it more. Or a wire with a shallower Fret tang.',
+  }),
+  tangDeeperAtEdge: ({ value }) => ({
+    title: 'A straight slot is too shallow at the edge',
+    sentence: `The tang is ${value('tangMm', 'thickness') ?? 'deeper'}; sawn straight, the shallowest slot is ${value('slotMm', 'thickness') ?? 'less'} at the board’s edge, where the board falls away.`,
+    mend: 'Let the slots follow the radius. Or more Slot depth, or a wire with a shallower Fret tang.',
+  }),
+  fretPastBoardEnd: ({ value, number }) => ({
+    title: 'The last fret runs off the board’s end',
+    sentence: `At the ${sideName(number('side'))} edge its end lies ${value('byMm', 'bodyLength') ?? 'a little'} beyond the board’s square end.`,
+    mend: 'End beyond the last fret: give it that much more. Or a Square fret nearer the body, or scales closer together.',
+  }),
+  nutSlants: ({ value, number }) => ({
+    title: 'The nut slants, the head is drawn square',
+    sentence: `The nut’s ${sideName(number('side'))} end stands ${value('byMm', 'bodyLength') ?? 'a little'} nearer the head than its other end.`,
+    mend: 'Leave the head that room before its face begins, and measure posts from the nut’s middle. Or take the nut as Square fret: 0.',
   }),
   boardEdgeThin: ({ size, number }) => ({
     title: (number('edgeMm') ?? 1) <= 0 ? 'The board has no edge left' : 'The board’s edge is thin',
@@ -71,8 +95,16 @@ export const NECK_FINDINGS: WritersFor<NeckCode> = {
   }),
   stringMassUnknown: ({ number }) => ({
     title: 'The mass of a wound string is not known',
-    sentence: `${number('count') ?? 'Some'} of the strings ${number('count') === 1 ? 'has' : 'have'} no mass, so the sums of pull and torque leave ${number('count') === 1 ? 'it' : 'them'} out.`,
+    sentence:
+      number('count') === 1
+        ? `No mass is entered for ${stringName(number('string'))} so the sums of pull and torque leave it out.`
+        : `No mass is entered for ${number('count') ?? 'some'} strings, the first of them ${stringName(number('string'))} so the sums of pull and torque leave them out.`,
     mend: 'Strings: enter the mass the string’s maker states.',
+  }),
+  stringSlack: ({ value, number }) => ({
+    title: 'A string is slack',
+    sentence: `At pitch ${stringName(number('string'))} pulls only ${value('tensionN', 'force') ?? 'a little'}; a set usually pulls over 40 N on steel and over 20 N on nylon.`,
+    mend: 'Strings: look at its note, an octave may be wrong, and at its diameter or mass.',
   }),
   stringOverstressed: ({ value, number }) => ({
     title: 'A string is near breaking',
@@ -104,23 +136,30 @@ export const NECK_FINDINGS: WritersFor<NeckCode> = {
   rodTooDeep: ({ size, number }) => ({
     title: isMinus(number('woodMm'))
       ? 'The rod’s channel comes through the neck'
-      : 'Little wood is left behind the rod',
+      : (number('woodMm') ?? 5) < 2
+        ? 'Too little wood is left behind the rod'
+        : 'Little wood is left behind the rod',
     sentence: isMinus(number('woodMm'))
       ? `At the thinnest place it reaches ${size('woodMm', 'thickness') ?? 'a little'} beyond the neck’s back.`
-      : `Behind the channel only ${size('woodMm', 'thickness') ?? 'little'} is left at the thinnest place; 5 mm is usual.`,
+      : `Behind the channel only ${size('woodMm', 'thickness') ?? 'little'} is left at the thinnest place; 5 mm is usual, under 2 mm it comes through in carving.`,
     mend: 'Rod channel, depth: make it less. Or a thicker neck, or a thinner board.',
   }),
   rodMeetsBolt: ({ size, number }) => ({
     title: isMinus(number('clearMm')) ? 'The rod’s channel meets a bolt' : 'The rod’s channel comes close to a bolt',
     sentence: isMinus(number('clearMm'))
-      ? `It runs past the joint and ${size('clearMm', 'thickness') ?? 'a little'} into the first bolt’s way.`
-      : `It runs past the joint, and between it and the first bolt only ${size('clearMm', 'thickness') ?? 'little'} is left.`,
+      ? `Where it comes over the first bolt it runs ${size('clearMm', 'thickness') ?? 'a little'} into the first bolt’s way.`
+      : `Where it comes over the first bolt only ${size('clearMm', 'thickness') ?? 'little'} is left between them.`,
     mend: 'Bolts or dowels at: place the first one lower. Or a shorter rod.',
   }),
   rodEntersBody: ({ value }) => ({
     title: 'The rod’s channel runs into the box',
     sentence: `It reaches ${value('byMm', 'bodyLength') ?? 'on'} past what enters the neck block: block and upper cross brace need a way through for it.`,
     mend: 'Rod channel, length: make it less. Or let it begin nearer the head.',
+  }),
+  rodTooShort: ({ value }) => ({
+    title: 'The rod ends well before the body',
+    sentence: `Its channel ends ${value('byMm', 'bodyLength') ?? 'some way'} before the joint: the neck over that stretch is not held.`,
+    mend: 'Rod channel, length: make it more. Or begin it nearer the body.',
   }),
   tenonTooDeep: ({ size, number }) => ({
     title: isMinus(number('leftMm')) ? 'The tenon comes through the block' : 'Little block is left behind the tenon',
@@ -149,6 +188,13 @@ export const NECK_FINDINGS: WritersFor<NeckCode> = {
       ? `The veneers together are ${size('coreMm', 'thickness') ?? 'a little'} thicker than the head.`
       : `Of the neck’s own wood only ${size('coreMm', 'thickness') ?? 'little'} is left there.`,
     mend: 'Head thickness: make it more. Or thinner veneers.',
+  }),
+  postOffHead: ({ size, number }) => ({
+    title: isMinus(number('leftMm')) ? 'A tuner misses the head' : 'A tuner stands close to the head’s end',
+    sentence: isMinus(number('leftMm'))
+      ? `The hole for ${stringName(number('string'))} reaches ${size('leftMm', 'bodyLength') ?? 'some way'} beyond the head’s end.`
+      : `Between the hole for ${stringName(number('string'))} and the head’s end only ${size('leftMm', 'bodyLength') ?? 'little'} is left.`,
+    mend: 'Head length: make it more. Or less for Post to post or Nut to the nearest post.',
   }),
   nutAngleUnusual: ({ value, number }) => ({
     title: 'A string bends unusually over the nut',

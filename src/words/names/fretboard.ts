@@ -12,6 +12,8 @@ export const FRETBOARD_NAMES: Record<KeysUnder<'scale' | 'board' | 'frets' | 'ma
   'board.widthAtJointMm': 'Width at the joint',
   'board.widthAtEndMm': 'Width at the end',
   'board.lengthMm': 'Length of the board',
+  'board.nutBassAheadMm': 'Nut’s bass end ahead',
+  'board.nutTrebleAheadMm': 'Nut’s treble end ahead',
   'board.nutToJointMm': 'Nut to joint',
   'board.overBodyMm': 'Board over the body',
   'board.thicknessMm': 'Thickness at the crest',

@@ -6,8 +6,12 @@ export const STRING_SET_WORDS: Record<StringSetKey, string> = {
   steelMedium: 'Steel, medium (13 to 56)',
   twelveString: 'Steel, twelve strings, light',
   baritone: 'Steel, baritone from B',
+  steelSeven: 'Steel, seven strings, low B',
   nylon: 'Nylon, normal tension',
+  nylonSeven: 'Nylon, seven strings, low B',
+  nylonEight: 'Nylon, eight strings, low B and F#',
   ukuleleTenor: 'Tenor ukulele, nylon, high G',
+  ukuleleLowG: 'Tenor ukulele, nylon, low G',
 }
 
 /** Said wherever a set is offered. */

@@ -51,14 +51,27 @@ export const FRETBOARD_WORDS: Record<KeysUnder<'scale' | 'board' | 'frets' | 'ma
   'board.widthAtEndMm': {
     what: 'Of the board’s square end.',
     how: 'Caliper across the board.',
-    formula: 'n + (t − n) × l ÷ (S/2): n width at the nut, t at fret 12, l board length, S scale.',
+    formula: 'n + (t − n) × l ÷ (S/2): n width at the nut, t at fret 12, l nut to end in the middle, S scale.',
     from: STRAIGHT,
   },
   'board.lengthMm': {
-    what: 'From the nut’s front edge to its square end.',
-    how: 'Rule along the centreline.',
-    formula: 'S × (1 − 2^(−n/12)) + e: S scale, n the last fret, e what stands beyond it.',
+    what: 'From the nut’s front edge to its square end; where the nut slants, from its end nearer the head.',
+    how: 'Rule along the board.',
+    formula:
+      'S × (1 − 2^(−n/12)) + e + k: S scale, n the last fret, e what stands beyond it, k the nut’s end that stands further ahead.',
     from: LAW,
+  },
+  'board.nutBassAheadMm': {
+    what: 'How much nearer the head the nut’s front edge stands at the board’s bass edge than in the middle; negative: further from it.',
+    how: 'Square across at the nut’s middle, rule along the bass edge.',
+    formula: 'Where the nut’s line crosses the bass edge − where it crosses the centreline.',
+    from: FANNED,
+  },
+  'board.nutTrebleAheadMm': {
+    what: 'How much nearer the head the nut’s front edge stands at the board’s treble edge than in the middle; negative: further from it.',
+    how: 'Square across at the nut’s middle, rule along the treble edge.',
+    formula: 'Where the nut’s line crosses the treble edge − where it crosses the centreline.',
+    from: FANNED,
   },
   'board.nutToJointMm': {
     what: 'From the nut’s front edge to the fret over the edge of the body.',
@@ -69,7 +82,7 @@ export const FRETBOARD_WORDS: Record<KeysUnder<'scale' | 'board' | 'frets' | 'ma
   'board.overBodyMm': {
     what: 'From the joint to the board’s square end.',
     how: 'Rule along the centreline.',
-    formula: 'Board length − nut to joint.',
+    formula: 'Nut to the end in the middle − nut to joint.',
     from: 'Plain difference; derived.',
   },
   'board.thicknessMm': {
@@ -148,14 +161,14 @@ export const FRETBOARD_WORDS: Record<KeysUnder<'scale' | 'board' | 'frets' | 'ma
     from: LAW,
   },
   'frets[].bassEdgeMm': {
-    what: 'Along the board’s bass edge, lengthways, from where the nut meets that edge.',
-    how: null,
+    what: 'Where the fret meets the board’s bass edge, from where the nut meets that edge, parallel to the centreline.',
+    how: 'Rule parallel to the centreline, from the nut’s bass corner: never slot to slot.',
     formula: 'As from the nut where frets are square; fanned: where the fret’s line meets the edge.',
     from: FANNED,
   },
   'frets[].trebleEdgeMm': {
-    what: 'Along the board’s treble edge, lengthways, from where the nut meets that edge.',
-    how: null,
+    what: 'Where the fret meets the board’s treble edge, from where the nut meets that edge, parallel to the centreline.',
+    how: 'Rule parallel to the centreline, from the nut’s treble corner: never slot to slot.',
     formula: 'As from the nut where frets are square; fanned: where the fret’s line meets the edge.',
     from: FANNED,
   },

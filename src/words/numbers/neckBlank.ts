@@ -50,7 +50,7 @@ export const NECK_BLANK_WORDS: Record<KeysUnder<'neck' | 'head' | 'tuners'>, Num
   'neck.stockLengthMm': {
     what: 'Head, shaft and what enters the block, end to end; saw kerf and trim are yours to add.',
     how: null,
-    formula: 'Nut to joint + tenon depth or block + head length.',
+    formula: 'Nut to joint + tenon depth or block + head length; where the nut slants, from its end nearer the head.',
     from: 'Plain sum; derived.',
   },
   'neck.woodBehindRodMm': {
@@ -66,10 +66,10 @@ export const NECK_BLANK_WORDS: Record<KeysUnder<'neck' | 'head' | 'tuners'>, Num
     from: DIFFERENCE,
   },
   'neck.rodToBoltMm': {
-    what: 'Wood between the channel’s bottom and the bolt.',
+    what: 'Wood between the channel’s bottom and the bolt; none where the channel ends before the bolt. Into a butted heel a bolt is taken to reach 40 mm.',
     how: null,
     formula: 'b − d/2 − r: b first bolt under the top, d its diameter, r channel depth.',
-    from: DIFFERENCE,
+    from: 'Plain difference; derived. How far a bolt reaches is common practice.',
   },
   'neck.besideRodMm': {
     what: 'At the nut, on either side of the channel.',

@@ -62,13 +62,13 @@ export const NECK_SET_NUMBER_WORDS: Record<KeysUnder<'neckSet'>, NumberTexts> = 
     from: SUM,
   },
   'neckSet.wedgePerMm': {
-    what: 'Wood to take off the heel’s lower end, running out to nothing at the top, for each mm the frets’ plane is to rise at the saddle.',
+    what: 'Wood to take off the heel’s lower end, running out to nothing at the top, for each mm the frets’ plane is to rise at the saddle. At the bench, nothing else touched: the neck turns about the joint.',
     how: null,
     formula: 'h ÷ D: h heel depth, D joint to saddle.',
     from: 'Similar triangles; derived.',
   },
   'neckSet.gapAtEndMm': {
-    what: 'Between board and top at the board’s end, or at the soundhole’s edge where it reaches over it; negative: the top is in the way.',
+    what: 'Between board and top at the board’s end, or at the soundhole’s edge where it reaches over it; negative: the top is in the way. Under 0.1 mm a scraper sees to it.',
     how: 'Feeler gauge under the board.',
     formula: 'e + d × tan w − z: e rim edge at the neck, d from the joint, w neck angle, z the top there.',
     from: 'A straight line over the dome; derived.',
@@ -86,7 +86,7 @@ export const NECK_SET_NUMBER_WORDS: Record<KeysUnder<'neckSet'>, NumberTexts> = 
     from: 'Plain difference; derived.',
   },
   'neckSet.gaps[].gapMm': {
-    what: 'Between board and top on the centreline; negative: the top is in the way.',
+    what: 'Between board and top on the centreline; negative: the top is in the way. Under 0.1 mm a scraper sees to it.',
     how: 'Feeler gauge under the board.',
     formula: 'e + d × tan w − z: e rim edge at the neck, d from the joint, w neck angle, z the top there.',
     from: 'A straight line over the dome; derived.',
@@ -104,7 +104,7 @@ export const NECK_SET_NUMBER_WORDS: Record<KeysUnder<'neckSet'>, NumberTexts> = 
     from: RIGID,
   },
   'neckSet.changes[].wedgeMm': {
-    what: 'The same as wood off the heel’s lower end; negative: off its upper end.',
+    what: 'The same as wood off the heel’s lower end; negative: off its upper end. A flat that falls as the neck asks is planed anew with it and turns about where it begins: that takes more than on a box that stays as it is.',
     how: null,
     formula: 'h × tan of that change: h heel depth.',
     from: 'Similar triangles; derived.',

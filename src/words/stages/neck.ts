@@ -38,7 +38,9 @@ export const NECK_STAGE_WORDS = {
   makeBoard: {
     title: 'Make the fingerboard',
     lines: [
-      'Thickness, square one end, saw the slots from that end along one scale.',
+      'Thickness it, square one end; every slot is laid off from the nut, never from the slot before.',
+      'Square frets: saw along one scale, on the centreline.',
+      'Fanned frets: lay off both edges’ figures parallel to the centreline, join each pair, saw along the line.',
       'Taper, radius if wanted, then clear the slots to depth.',
       'Markers in before the final scrape; bindings if ordered.',
     ],

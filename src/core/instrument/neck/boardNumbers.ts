@@ -6,8 +6,11 @@ export interface BoardNumbers {
   readonly widthAtTwelfthMm: number
   readonly widthAtJointMm: number
   readonly widthAtEndMm: number
-  /** Nut to its square end, along the centreline. */
+  /** From its farthest corner at the nut to its square end, along x. */
   readonly lengthMm: number
+  /** The nut's ends at the board's edges before square across the nut's middle: toward the head; 'none' where the nut is square. */
+  readonly nutBassAheadMm: number | 'none'
+  readonly nutTrebleAheadMm: number | 'none'
   readonly nutToJointMm: number
   readonly overBodyMm: number
   /** At the crest, and at the edges at nut, joint and end. */
@@ -43,11 +46,18 @@ const OCTAVE = 12
  *   edge = c - drop(w / 2)                        c thickness at the crest, w width there, drop the sagitta of the radius
  *   slot at the edge = d - drop(the slot's end)   d slot depth; the least of both ends of every slot, never under 0
  *
+ *   nut's end before its middle = -k b on the bass side, k t on the treble side    k its slant, b and t how far across it leaves the board
+ *
  * A slot's bottom is straight, so it is shallower where the board falls away; it ends the binding's thickness short of the edges, measured
  * along it. An edge that is gone, a slot deeper than the board and a board that ends before the joint come out negative. Derived.
  */
 export function measureBoard(board: BoardPlan, frets: FretsPlan, shape: Fretboard): BoardNumbers {
   const { nutMm, jointMm, endMm } = shape
+  const nut = shape.fretLine(0)
+  const nutEnds = shape.endsOf(nut)
+  const isSquare = nut.slant === 0
+  const bassAheadMm = isSquare ? 0 : -nut.slant * nutEnds.bassMm
+  const trebleAheadMm = isSquare ? 0 : nut.slant * nutEnds.trebleMm
   const widthAtMm = (xMm: number) => 2 * shape.halfWidthAtMm(xMm)
   const edgeAtMm = (xMm: number) => board.thicknessMm - shape.dropMm(xMm, shape.halfWidthAtMm(xMm))
   const slotsAtEdge = Array.from({ length: shape.lastFret }, (_, i) => shape.fretLine(i + 1)).flatMap((line) => {
@@ -63,7 +73,9 @@ export function measureBoard(board: BoardPlan, frets: FretsPlan, shape: Fretboar
     widthAtTwelfthMm: board.widthAtTwelfthMm,
     widthAtJointMm: widthAtMm(jointMm),
     widthAtEndMm: widthAtMm(endMm),
-    lengthMm: nutMm - endMm,
+    lengthMm: nutMm + Math.max(bassAheadMm, trebleAheadMm) - endMm,
+    nutBassAheadMm: isSquare ? 'none' : bassAheadMm,
+    nutTrebleAheadMm: isSquare ? 'none' : trebleAheadMm,
     nutToJointMm: nutMm - jointMm,
     overBodyMm: jointMm - endMm,
     thicknessMm: board.thicknessMm,

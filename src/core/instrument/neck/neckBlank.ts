@@ -40,7 +40,7 @@ export interface NeckBlankNumbers {
   readonly woodBehindRodMm: number | 'none'
   /** Where the channel ends: before the joint, negative beyond it. */
   readonly rodEndsBeforeJointMm: number | 'none'
-  /** Between the channel's bottom and the first bolt; none where either is missing. */
+  /** Between the channel's bottom and the first bolt; none where either is missing, or the channel ends before it comes over the bolt. */
   readonly rodToBoltMm: number | 'none'
   /** Wood beside the channel at the nut, each side. */
   readonly besideRodMm: number | 'none'
@@ -66,10 +66,14 @@ export interface NeckBlankSite {
   readonly blockThicknessMm: number
 }
 
+/** How far a bolt or dowel of a butted joint reaches into the heel; one of a tenon meets its nut beyond the joint. Common practice. */
+const INTO_HEEL_MM = 40
+
 /**
  * The neck's wood, mm and rad. The shaft under the board runs straight from fret 1 to fret 10 and on either way.
  *
- *   scarf = stock / sin(head angle);   stock length = nut to joint + what enters the block + head, without saw kerf and trim
+ *   scarf = stock / sin(head angle);   stock length = the nut's farthest corner to the joint + what enters the block + head,
+ *   without saw kerf and trim
  *
  * Source: plain differences, derived; how much wood is enough is common practice and said by findings.
  */
@@ -88,6 +92,9 @@ export function measureNeckBlank(
   const woodAtMm = (mm: number) =>
     woodAtFirstMm + ((woodAtTenthMm - woodAtFirstMm) * (mm - firstMm)) / Math.max(tenthMm - firstMm, 1)
   const toJointMm = fromNutMm(shape.jointMm)
+  const nut = shape.fretLine(0)
+  const nutEnds = shape.endsOf(nut)
+  const nutAheadMm = Math.max(-nut.slant * nutEnds.bassMm, nut.slant * nutEnds.trebleMm, 0)
   const heelWidthMm = 2 * shape.halfWidthAtMm(shape.jointMm)
 
   const hasRod = neck.rod === 'fitted'
@@ -107,12 +114,16 @@ export function measureNeckBlank(
     woodAtFirstMm,
     woodAtTenthMm,
     stockLengthMm:
+      nutAheadMm +
       toJointMm +
       (inBlock ? neck.tenonDepthMm : neck.joint === 'sidesInHeel' ? site.blockThicknessMm : 0) +
       head.lengthMm,
     woodBehindRodMm: hasRod ? Math.min(...underRod) - neck.rodDepthMm : 'none',
     rodEndsBeforeJointMm: hasRod ? toJointMm - rodEndsMm : 'none',
-    rodToBoltMm: hasRod && bolts.length > 0 ? Math.min(...bolts) - neck.boltMm / 2 - neck.rodDepthMm : 'none',
+    rodToBoltMm:
+      hasRod && bolts.length > 0 && toJointMm - rodEndsMm < (neck.joint === 'butt' ? INTO_HEEL_MM : 0)
+        ? Math.min(...bolts) - neck.boltMm / 2 - neck.rodDepthMm
+        : 'none',
     besideRodMm: hasRod ? (board.nutWidthMm - neck.rodWidthMm) / 2 : 'none',
     blockBehindTenonMm: inBlock ? site.blockThicknessMm - neck.tenonDepthMm : 'none',
     blockBesideTenonMm: inBlock ? (site.blockWidthMm - neck.tenonWidthMm) / 2 : 'none',

@@ -16,8 +16,8 @@ export interface NeckSetNumbers {
   readonly faceAtNutMm: number
   /** Strings over the top at the saddle: bridge and what shows of the saddle, in the middle. */
   readonly stringsOverTopMm: number
-  /** Off the heel's lower end for each mm the fret plane is to move at the saddle. */
-  readonly wedgePerMm: number
+  /** Off the heel's lower end for each mm the fret plane is to move at the saddle, the box as it is; none where the sides are let into the heel. */
+  readonly wedgePerMm: number | 'none'
   /** Under the board's end, or where it reaches over the soundhole at the hole's edge; and the widest place before. */
   readonly gapAtEndMm: number
   readonly widestGapMm: number
@@ -37,8 +37,11 @@ export interface ChangeRow {
   readonly what: (typeof CHANGES)[number]
   readonly actionMm: number
   readonly angleRad: number
-  /** Off the lower end of the heel; negative: off its upper end. */
-  readonly wedgeMm: number
+  /**
+   * Off the lower end of the heel; negative: off its upper end. The box is planned anew as well: a flat that falls as the neck asks
+   * turns with it about where it begins. None where the sides are let into the heel.
+   */
+  readonly wedgeMm: number | 'none'
 }
 export const CHANGE_MM = 0.5
 const HAIR_MM = 1e-6
@@ -117,8 +120,8 @@ const clamp = (slope: number): number => Math.min(Math.max(slope, -STEEPEST_SLOP
 
 export interface NeckSetMeasures {
   readonly shape: Fretboard
-  /** Depth of the heel: side and both plates at the neck. */
-  readonly heelDepthMm: number
+  /** Depth of the heel that is fitted to the box: side and both plates at the neck; none where the sides are let into the heel. */
+  readonly heelDepthMm: number | 'none'
   /** Height of the top on the centreline, and its rise there per mm toward the neck. */
   readonly topAtMm: (xMm: number) => number
   readonly topSlopeAtNeck: number
@@ -140,7 +143,6 @@ export function measureNeckSet(
   const frets = Array.from({ length: shape.lastFret }, (_, i) => shape.fretLine(i + 1).xMm)
   const places = [jointMm, ...frets.filter((x) => x < jointMm - 1e-6 && x > lastMm + 1e-6), lastMm]
   const gaps = places.map((xMm) => ({ fromJointMm: jointMm - xMm, gapMm: gapAtMm(xMm) }))
-  const wedgePerMm = heelDepthMm / site.toSaddleMm
   const saddleMm = 2 * site.actionMm - site.nutHeightMm
   // What the string does over fret 12 when its saddle end rises: half of it.
   const half = CHANGE_MM / 2
@@ -149,7 +151,12 @@ export function measureNeckSet(
   const angleRad = Math.atan(built.slope)
   const changeRow = (what: ChangeRow['what'], actionMm: number, change: Partial<NeckSetSite>): ChangeRow => {
     const turnRad = angleAfter(change) - angleRad
-    return { what, actionMm, angleRad: turnRad, wedgeMm: heelDepthMm * Math.tan(turnRad) }
+    return {
+      what,
+      actionMm,
+      angleRad: turnRad,
+      wedgeMm: heelDepthMm === 'none' ? 'none' : heelDepthMm * Math.tan(turnRad),
+    }
   }
   return {
     angleRad,
@@ -161,7 +168,7 @@ export function measureNeckSet(
     fretPlaneOverBridgeStrungMm: site.saddleShowingMm - saddleMm,
     faceAtNutMm: built.edgeMm - (nutMm - jointMm) * built.slope,
     stringsOverTopMm: site.bridgeMm + site.saddleShowingMm,
-    wedgePerMm,
+    wedgePerMm: heelDepthMm === 'none' ? 'none' : heelDepthMm / site.toSaddleMm,
     gapAtEndMm: gaps.at(-1)!.gapMm,
     widestGapMm: Math.max(...gaps.map(({ gapMm }) => gapMm)),
     gaps,

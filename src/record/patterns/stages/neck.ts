@@ -71,6 +71,8 @@ export const NECK_STAGES = {
   makeBoard: stage({
     numbers: [
       'board.lengthMm',
+      'board.nutBassAheadMm',
+      'board.nutTrebleAheadMm',
       'board.nutWidthMm',
       'board.widthAtTwelfthMm',
       'board.widthAtEndMm',
@@ -83,6 +85,7 @@ export const NECK_STAGES = {
       'frets[].fromNutMm',
       'frets[].bassEdgeMm',
       'frets[].trebleEdgeMm',
+      'frets[].slantRad',
       'frets[].slotMm',
       'markers[].fromNutMm',
       'markers[].acrossMm',

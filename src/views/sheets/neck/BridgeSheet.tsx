@@ -33,12 +33,12 @@ export function BridgeSheet() {
             <BigFigure number="bridge.twelfthToBassMm" size={72} />
             <BigFigure number="bridge.twelfthToTrebleMm" size={72} />
           </div>
+          <LeadingDrawing drawing={drawing} mostHeightPx={360} />
           <div className="big-figures">
             <BigFigure number="bridge.jointToFrontMm" size={44} />
             <BigFigure number="bridge.slotEndsDifferMm" size={44} />
             <BigFigure number="bridge.hollowAcrossMm" size={44} />
           </div>
-          <LeadingDrawing drawing={drawing} mostHeightPx={460} />
           <h2>{BRIDGE_WORDS.section}</h2>
           <div className="big-figures">
             <BigFigure number="bridge.saddleHeightMm" size={44} />
@@ -47,7 +47,7 @@ export function BridgeSheet() {
           </div>
           <SheetDrawing drawing={section} mostHeightPx={300} />
           <h2>{BRIDGE_WORDS.all}</h2>
-          <NumberList keys={ALL} />
+          <NumberList keys={ALL} leavesOutNone />
           <KeyTable
             caption={BRIDGE_WORDS.estimates}
             fileName="intonation"

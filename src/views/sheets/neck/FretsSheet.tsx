@@ -53,7 +53,7 @@ export function FretsSheet() {
             ) : (
               <BigFigure number="frets[].fromNutMm" row={fret - 1} size={72} />
             )}
-            <BigFigure number="frets[].widthMm" row={fret - 1} size={44} />
+            {!isFanned && <BigFigure number="frets[].widthMm" row={fret - 1} size={44} />}
             <BigFigure number="frets[].slotMm" row={fret - 1} size={44} />
           </div>
           <LeadingDrawing drawing={drawing} onNumber={takeFret} />

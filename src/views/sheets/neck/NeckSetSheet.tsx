@@ -1,9 +1,10 @@
 import { useMemo, useState } from 'react'
 import { neckDrawingOf } from '../../../drawing/neckDrawingOf.ts'
-import { FRETS_WORDS, NECK_SET_WORDS } from '../../../words/neck/sheets.ts'
+import { NECK_SET_WORDS } from '../../../words/neck/sheets.ts'
 import { BigFigure } from '../BigFigure.tsx'
 import { PlanFields } from '../PlanFields.tsx'
 import { QuestionSheet } from '../QuestionSheet.tsx'
+import { gapNames } from '../rowNames.ts'
 import { LeadingDrawing } from '../SheetDrawing.tsx'
 import { useSheetBench } from '../sheetBench.ts'
 import { KeyTable } from './KeyTable.tsx'
@@ -17,8 +18,7 @@ export function NeckSetSheet() {
   const [times, setTimes] = useState(5)
   const drawing = useMemo(() => neckDrawingOf('neckSet', computed, plan, times), [computed, plan, times])
   const { gaps, changes } = numbers.neckSet
-  const first = plan.scale.jointFret
-  const places = gaps.map((_, i) => (i === gaps.length - 1 ? NECK_SET_WORDS.end : FRETS_WORDS.fretHere(first + i)))
+  const places = gapNames(gaps.length, plan.scale.jointFret)
   const follows = geometry.top.form === 'flatUpperBout' && plan.top.flatSlope === 'neckSet'
   return (
     <QuestionSheet
@@ -32,7 +32,7 @@ export function NeckSetSheet() {
           <div className="big-figures">
             <BigFigure number="neckSet.fretPlaneOverBridgeMm" size={44} />
             <BigFigure number="neckSet.gapAtEndMm" size={44} />
-            <BigFigure number="neckSet.wedgePerMm" size={44} />
+            {numbers.neckSet.wedgePerMm !== 'none' && <BigFigure number="neckSet.wedgePerMm" size={44} />}
             <BigFigure number="neckSet.faceAtNutMm" size={44} />
           </div>
           {follows && <p className="second small">{NECK_SET_WORDS.onFlat}</p>}

@@ -37,13 +37,13 @@ export function NeckSheet() {
             <BigFigure number="neck.woodAtFirstMm" size={44} />
             <BigFigure number="neck.woodAtTenthMm" size={44} />
             {hasRod && <BigFigure number="neck.woodBehindRodMm" size={44} />}
-            <BigFigure number="neck.scarfMm" size={44} />
+            {computed.numbers.neck.scarfMm !== 'none' && <BigFigure number="neck.scarfMm" size={44} />}
           </div>
           <LeadingDrawing drawing={drawing} mostHeightPx={420} />
           <h2>{NECK_WORDS.headDrawing}</h2>
           <SheetDrawing drawing={head} mostHeightPx={360} />
           <h2>{NECK_WORDS.all}</h2>
-          <NumberList keys={ALL} />
+          <NumberList keys={ALL} leavesOutNone />
           <KeyTable
             caption={NECK_WORDS.tuners}
             fileName="tuners"

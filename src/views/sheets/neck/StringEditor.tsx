@@ -50,6 +50,11 @@ export function StringEditor() {
           ))}
         </div>
       </details>
+      <AddString
+        word={STRINGS_WORDS.addBass}
+        isFull={bench.readOnly || set.length >= MOST_STRINGS}
+        add={() => rearrange([{ ...set[0]!, pairedWithNext: false }, ...set])}
+      />
       <ol className="pieces">
         {set.map((string, i) => (
           <li className="piece" key={`${generation} ${i}`}>
@@ -69,16 +74,28 @@ export function StringEditor() {
           </li>
         ))}
       </ol>
-      <button
-        className="button"
-        type="button"
-        disabled={bench.readOnly || set.length >= MOST_STRINGS}
-        onClick={() => rearrange([...set, { ...set.at(-1)!, pairedWithNext: false }])}
-      >
-        {STRINGS_WORDS.add}
-      </button>
+      <AddString
+        word={STRINGS_WORDS.addTreble}
+        isFull={bench.readOnly || set.length >= MOST_STRINGS}
+        add={() => rearrange([...set, { ...set.at(-1)!, pairedWithNext: false }])}
+      />
       {set.length >= MOST_STRINGS && <p className="second small">{STRINGS_WORDS.full}</p>}
     </section>
+  )
+}
+
+interface AddProps {
+  readonly word: string
+  readonly isFull: boolean
+  readonly add: () => void
+}
+
+/** One more like the outermost on its side. */
+function AddString({ word, isFull, add }: AddProps) {
+  return (
+    <button className="button" type="button" disabled={isFull} onClick={add}>
+      {word}
+    </button>
   )
 }
 

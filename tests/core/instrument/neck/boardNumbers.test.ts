@@ -34,6 +34,59 @@ const marked = (markersAt: readonly number[], scale: Partial<ScalePlan> = {}) =>
 /** The steel-string board, its edges at nut and fret 12 both this wide: as wide everywhere. */
 const parallel = (widthMm: number): Partial<BoardPlan> => ({ nutWidthMm: widthMm, widthAtTwelfthMm: widthMm })
 
+describe('the nut of fanned frets', () => {
+  /** Where the straight through the outer strings' own nuts meets an edge: found by walking the edge, from the nut's middle toward the head. */
+  function nutEndMm(bassScaleMm: number, trebleScaleMm: number, squareFret: number, side: -1 | 1): number {
+    const part = 1 - 2 ** (-squareFret / 12)
+    // Over the square fret, which both strings share; 37 apart at the nut.
+    const [bassMm, trebleMm] = [bassScaleMm * part, trebleScaleMm * part]
+    const off = (mm: number) => {
+      // The edges pass 22 from the middle at the nut, 27.5 half a scale further toward the body.
+      const acrossMm = side * (22 - (5.5 * mm) / ((bassScaleMm + trebleScaleMm) / 4))
+      return mm - ((trebleMm - bassMm) * acrossMm) / 37
+    }
+    let [low, high] = [-40, 40]
+    for (let i = 0; i < 60; i++) {
+      const middle = (low + high) / 2
+      if (off(middle) < 0) low = middle
+      else high = middle
+    }
+    return (low + high) / 2
+  }
+
+  test.each([
+    [660, 630, 7],
+    [660, 630, 12],
+    [630, 660, 9],
+    [690, 630, 5],
+  ])(
+    '%d and %d, fret %d square: its ends by walking the edges, and the board reaches to the further one',
+    (lengthMm, trebleLengthMm, squareFret) => {
+      const here = measured({ scale: { lengthMm, fan: 'fanned', trebleLengthMm, squareFret } })
+      const [bass, treble] = [-1, 1].map((side) => nutEndMm(lengthMm, trebleLengthMm, squareFret, side as -1 | 1))
+      expectWithin(here.nutBassAheadMm, bass!, 1e-9)
+      expectWithin(here.nutTrebleAheadMm, treble!, 1e-9)
+      const meanMm = (lengthMm + trebleLengthMm) / 2
+      expectWithin(here.lengthMm, meanMm * (1 - 2 ** (-20 / 12)) + 6 + Math.max(bass!, treble!), 1e-9)
+    },
+  )
+
+  test('660 and 630 with fret 7 square: the bass end 5.9 ahead', () => {
+    expectWithin(
+      measured({ scale: { lengthMm: 660, fan: 'fanned', trebleLengthMm: 630 } }).nutBassAheadMm,
+      5.9054,
+      1e-3,
+    )
+  })
+
+  test('square frets, or the nut itself the square one: none', () => {
+    for (const scale of [{}, { fan: 'fanned', lengthMm: 660, squareFret: 0 }] as const) {
+      const here = measured({ scale })
+      expect([here.nutBassAheadMm, here.nutTrebleAheadMm]).toEqual(['none', 'none'])
+    }
+  })
+})
+
 describe('the board', () => {
   test('the steel-string model: widths at joint and end, and what lies over the body', () => {
     const { board } = readSteelModel()
@@ -233,10 +286,12 @@ test('every value finite, whatever the plan; the shallowest slot never under 0 n
       const { board, frets, shape } = plansOf(change)
       const here = measureBoard(board, frets, shape)
       const marks = markerRows(board, shape).flatMap((row) => Object.values(row).filter((one) => one !== 'none'))
-      expect([...Object.values(here), ...marks].filter((one) => !Number.isFinite(one))).toEqual([])
+      const all = Object.values(here).filter((one) => one !== 'none')
+      expect([...all, ...marks].filter((one) => !Number.isFinite(one))).toEqual([])
       expect(here.slotAtEdgeMm).toBeGreaterThanOrEqual(0)
       expect(here.slotAtEdgeMm).toBeLessThanOrEqual(frets.slotDepthMm)
-      expectWithin(here.lengthMm, here.nutToJointMm + here.overBodyMm, 1e-9)
+      const ahead = [here.nutBassAheadMm, here.nutTrebleAheadMm].map((one) => (one === 'none' ? 0 : one))
+      expectWithin(here.lengthMm, here.nutToJointMm + here.overBodyMm + Math.max(...ahead), 1e-9)
     }),
     { seed: 43 },
   )

@@ -22,7 +22,10 @@ interface Changes {
   readonly neck?: Partial<NeckPlan>
   readonly head?: Partial<HeadPlan>
 }
-function blankOf(model: typeof STEEL_NECK, { neck, head }: Changes = {}) {
+function blankOf(
+  model: Pick<typeof STEEL_NECK, 'scale' | 'board' | 'strings' | 'neck' | 'head'>,
+  { neck, head }: Changes = {},
+) {
   const { nutSpreadMm, saddleSpreadMm } = model.strings
   const shape = makeFretboard(model.scale, model.board, { bodyLengthMm: 496, nutSpreadMm, saddleSpreadMm })
   return measureNeckBlank({ ...model.neck, ...neck }, model.board, { ...model.head, ...head }, { ...SITE, shape })
@@ -127,6 +130,23 @@ describe('heel and joint', () => {
     expect(blank.bolts).toHaveLength(hasBolts ? 2 : 0)
     expect(typeof blank.rodToBoltMm).toBe(hasBolts ? 'number' : 'string')
     expectWithin(blank.stockLengthMm, 357.69 + 175 + insideMm, 0.01)
+  })
+
+  test.each([
+    ['boltedTenon', 350, false],
+    ['boltedTenon', 355, true],
+    ['butt', 320, true],
+    ['butt', 312, false],
+  ] as const)('%s: a channel of %d from 5 behind the nut comes over a bolt: %s', (joint, rodLengthMm, meets) => {
+    // Nut to joint is 357.69: 5 + 350 ends 2.7 before it, 5 + 355 2.3 beyond; a bolt of a butted heel is taken to reach 40 into it, to 317.69.
+    expect(blankOf(STEEL_NECK, { neck: { joint, rodLengthMm } }).rodToBoltMm === 'none').toBe(!meets)
+  })
+
+  test('fanned frets: the blank begins at the end of the nut that stands further ahead', () => {
+    const scale = { ...STEEL_NECK.scale, lengthMm: 660, fan: 'fanned', trebleLengthMm: 630, squareFret: 7 } as const
+    // Mean scale 645. The bass string's nut stands 30 (1 - 2^(-7/12)) = 9.977 before the treble's, 37 apart: a fall of 0.26966 a mm;
+    // with edges that widen 11 in 645 the bass edge is met b = 22 / (1 + 0.26966 x 11 / 645) = 21.899 across, 5.905 ahead.
+    expectWithin(blankOf({ ...STEEL_NECK, scale }).stockLengthMm, 357.69 + 175 + 28 + 5.905, 0.01)
   })
 
   test('every joint is in the table above', () => expect(NECK_JOINTS).toHaveLength(4))

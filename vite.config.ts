@@ -44,6 +44,8 @@ export default defineConfig({
   },
   server: { port: 5173 },
   test: {
+    // The catalogue alone keeps one processor busy for minutes: the others go on beside it.
+    maxWorkers: '100%',
     // Properties and the catalogue compute thousands of instruments each.
     testTimeout: 60_000,
     hookTimeout: 60_000,

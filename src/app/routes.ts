@@ -1,6 +1,6 @@
 import type { Sheet } from '../words/sheets.ts'
 
-export const ROUTE_GROUPS = ['body', 'neck'] as const
+export const ROUTE_GROUPS = ['body', 'box', 'neck'] as const
 export type RouteGroup = (typeof ROUTE_GROUPS)[number]
 
 /** Every place of the app, as data: the shell shows them, the walks visit them, and fail if one was left out. */
@@ -86,6 +86,42 @@ export const ROUTES = [
     name: 'Rosette',
     title: 'Where do I cut for the rosette?',
     seenFrom: 'outside, top up',
+  },
+  {
+    path: '/i/:id/bracing',
+    view: 'sheet',
+    sheet: 'bracing',
+    group: 'box',
+    name: 'Bracing',
+    title: 'Where do the braces go?',
+    seenFrom: 'inside',
+  },
+  {
+    path: '/i/:id/edges',
+    view: 'sheet',
+    sheet: 'edges',
+    group: 'box',
+    name: 'Edges',
+    title: 'How are the edges cut?',
+    seenFrom: 'section',
+  },
+  {
+    path: '/i/:id/air',
+    view: 'sheet',
+    sheet: 'air',
+    group: 'box',
+    name: 'Air',
+    title: 'Where will the air sound?',
+    seenFrom: '',
+  },
+  {
+    path: '/i/:id/cutting',
+    view: 'sheet',
+    sheet: 'cutting',
+    group: 'box',
+    name: 'Cutting',
+    title: 'What do I cut and buy?',
+    seenFrom: '',
   },
   {
     path: '/i/:id/frets',

@@ -12,12 +12,14 @@ async function main() {
     (await runnerImport(join(ROOT, 'src/command', name), { root: ROOT, configFile: false, logLevel: 'silent' })).module
   const { measureSums } = await load('bench.ts')
   const { measureScreen } = await load('benchScreen.ts')
+  const { measureDrag } = await load('benchDrag.ts')
   const server = makeStaticServer(join(ROOT, 'dist'))
   await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve))
   const browser = await launchBrowser()
   let figures
   try {
-    figures = [...measureSums(), ...(await measureScreen(browser, `http://localhost:${server.address().port}/`))]
+    const address = `http://localhost:${server.address().port}/`
+    figures = [...measureSums(), ...(await measureScreen(browser, address)), ...(await measureDrag(browser, address))]
   } finally {
     await browser.close()
     server.close()

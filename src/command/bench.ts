@@ -4,6 +4,7 @@ import type { OutlinePiece, Plan } from '../core/plan.ts'
 import { bevelsDrawing } from '../drawing/bevelsDrawing.ts'
 import { blankDrawing } from '../drawing/blankDrawing.ts'
 import { blockDrawing } from '../drawing/blockDrawing.ts'
+import { boxDrawingOf } from '../drawing/boxDrawingOf.ts'
 import { domesDrawing } from '../drawing/domesDrawing.ts'
 import { neckDrawingOf } from '../drawing/neckDrawingOf.ts'
 import { planDrawing } from '../drawing/planDrawing.ts'
@@ -56,6 +57,20 @@ export function measureSums(): BenchFigure[] {
     setup: { ...steel.setup, actionBassMm: 2.2 + 0.001 * (round % 400) },
     bridge: { ...steel.bridge, thicknessMm: 8.5 + 0.001 * (round % 700) },
   })
+  const [braceId = '', brace] = Object.entries(steel.bracing.braces)[1] ?? []
+  const otherBrace = (round: number): Plan =>
+    brace === undefined
+      ? steel
+      : {
+          ...steel,
+          bracing: {
+            ...steel.bracing,
+            braces: {
+              ...steel.bracing.braces,
+              [braceId]: { ...brace, to: { ...brace.to, xMm: brace.to.xMm + 0.01 * (round % 400) } },
+            },
+          },
+        }
   const estimated = (plan: Plan): Plan => ({ ...plan, bridge: { ...plan.bridge, compensation: 'estimated' } })
   const openChain = (round: number): Plan => {
     const pieces = steel.outline.pieces.map((piece, i): OutlinePiece => {
@@ -91,11 +106,12 @@ export function measureSums(): BenchFigure[] {
   const computed = Array.from({ length: 16 }, (_, i) => compute(deeper(steel, i)))
   const one = (round: number): Computed => computed[round % computed.length]!
   const sums: [string, number, number | null][] = [
-    ['numbers, compass arcs', timeMs((round) => deeper(steel, round), compute), 3],
-    ['numbers, action and bridge changed', timeMs(otherSetup, compute), 3],
-    ['numbers, compensation estimated', timeMs((round) => estimated(otherSetup(round)), compute), 3],
-    ['numbers, compass arcs, three values open', timeMs(openChain, compute), 3],
-    ['numbers, small body', timeMs((round) => deeper(small, round), compute), 3],
+    ['numbers, compass arcs', timeMs((round) => deeper(steel, round), compute), 4],
+    ['numbers, action and bridge changed', timeMs(otherSetup, compute), 4],
+    ['numbers, compensation estimated', timeMs((round) => estimated(otherSetup(round)), compute), 4],
+    ['numbers, compass arcs, three values open', timeMs(openChain, compute), 4],
+    ['numbers, small body', timeMs((round) => deeper(small, round), compute), 4],
+    ['numbers, a brace moved', timeMs(otherBrace, compute), 4],
     ['numbers, key widths changed', timeMs(otherWidths, compute), 5],
     ['numbers, half-widths changed', timeMs(otherReadings, compute), 50],
     ['numbers, pointed cutaway', timeMs((round) => deeper(cut, round), compute), null],
@@ -108,6 +124,7 @@ export function measureSums(): BenchFigure[] {
     ['drawing: tail block', timeMs(one, (c) => blockDrawing(c, 'tail')), null],
     ['drawing: rosette', timeMs(one, rosetteDrawing), null],
     ['drawing: fingerboard', timeMs(one, (c) => neckDrawingOf('fretboard', c, steel)), null],
+    ['drawing: braces of the top', timeMs(one, (c) => boxDrawingOf('bracingTop', c, steel)), null],
     ['drawing: neck set', timeMs(one, (c) => neckDrawingOf('neckSet', c, steel, 5)), null],
   ]
   const file = readFileSync(new URL('../../demo-data/commissions/26-07-meadow.json', import.meta.url))

@@ -1,8 +1,11 @@
 import type { About } from './catalogue/about.ts'
+import { AIR_ABOUT } from './catalogue/air.ts'
 import { BLOCK_ABOUT } from './catalogue/blocks.ts'
 import { BODY_ABOUT } from './catalogue/body.ts'
+import { BRACING_ABOUT } from './catalogue/bracing.ts'
 import { BRIDGE_ABOUT } from './catalogue/bridge.ts'
 import { DOME_ABOUT } from './catalogue/domes.ts'
+import { EDGE_ABOUT } from './catalogue/edges.ts'
 import { FRETBOARD_ABOUT } from './catalogue/fretboard.ts'
 import { INSIDE_ABOUT } from './catalogue/inside.ts'
 import { NECK_ABOUT } from './catalogue/neck.ts'
@@ -27,6 +30,9 @@ export const CATALOGUE = {
   ...NECK_SET_ABOUT,
   ...BRIDGE_ABOUT,
   ...NECK_ABOUT,
+  ...BRACING_ABOUT,
+  ...EDGE_ABOUT,
+  ...AIR_ABOUT,
 } satisfies Record<NumberKey, About>
 
 export type { NumberKey } from './numbers.ts'

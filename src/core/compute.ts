@@ -1,3 +1,6 @@
+import { type BracingShape, measureBracing } from './bracingPart.ts'
+import { measureAir } from './airPart.ts'
+import { measureEdges } from './edgesPart.ts'
 import type { Finding } from './findings.ts'
 import { findMisfits } from './misfits/findMisfits.ts'
 import { type Curve, curveAt } from './geometry/curve.ts'
@@ -54,6 +57,7 @@ export interface Geometry {
     readonly built: NeckLine
     readonly strung: NeckLine
   }
+  readonly bracing: BracingShape
   /** Of the wider half. */
   readonly halfWidthAtMm: (xMm: number) => number
 }
@@ -190,6 +194,41 @@ export function compute(plan: Plan): Computed {
     outlineFallsMm: (acrossMm) => outlineFallMm(bass, bouts.upperBoutMm ?? bouts.lowerBoutMm, acrossMm),
   })
 
+  // What stands on the two plates inside.
+  const bracing = measureBracing(plan, {
+    outline,
+    lengthMm,
+    top: top.plate,
+    back: back.surface,
+    bridge: neck.numbers.bridge,
+    pins: neck.numbers.pins,
+  })
+
+  // What closes the edges.
+  const edges = measureEdges(plan, {
+    outline,
+    places,
+    treblePlaces,
+    back: back.surface,
+    lengthMm,
+    bodyDepthAtTailMm: sides.bodyDepthAtTailMm,
+    bassRunsOnMm: runsOnMm,
+  })
+
+  // The air in the closed box.
+  const air = measureAir(plan, {
+    outline,
+    lengthMm,
+    saddleLineMm: scale.saddleLineMm,
+    top,
+    back,
+    boardEnd,
+    blocks: [blocks.tail, blocks.neck],
+    liningLengthMm: linings.top.lengthMm,
+    sideBraces: [...sideBraces, ...(isMirrored ? sideBraces : trebleBraces)],
+    braces: bracing.numbers.braces,
+  })
+
   const numbers: Numbers = {
     body,
     pieces: outline.pieces,
@@ -229,6 +268,9 @@ export function compute(plan: Plan): Computed {
     ...neck.numbers,
     soundhole,
     rosette,
+    ...bracing.numbers,
+    ...edges,
+    air,
   }
   const geometry: Geometry = {
     outline,
@@ -241,6 +283,7 @@ export function compute(plan: Plan): Computed {
     trebleSites,
     boardEnd,
     neck: { shape, lines: placed.lines, built: neck.built, strung: neck.strung },
+    bracing: bracing.shape,
     halfWidthAtMm: widthAtMm,
   }
   return { numbers, geometry, findings: findMisfits(plan, numbers, geometry) }

@@ -93,5 +93,27 @@ export const FINDING_CODES = [
   'postOffHead', // values: string, leftMm
   'nutAngleUnusual', // values: string, overNutRad
   'stringBendsAtNut', // values: string, sideRad
+  'braceHasNoLength', // values: brace (its number, here and below)
+  'braceOutsideRim', // values: brace
+  'braceMeetsNothing', // values: brace
+  'bracesCollide', // values: brace, other, byMm
+  'braceThroughHole', // values: brace, byMm
+  'braceTooTallInside', // values: brace, heightMm, insideMm
+  'braceUnderBlock', // values: brace, end (0 tail, 1 neck), byMm
+  'rodOrBoltMeetsBrace', // values: brace, which (0 rod, 1 bolt)
+  'plateMissesFeet', // values: byMm
+  'plateOverBrace', // values: brace, byMm
+  'bindingsMeet', // values: byMm
+  'bindingTooLow', // values: heightMm, plateMm
+  'bindingThroughSide', // values: throughMm, and belowMm where the box stands open under the lining
+  'bindingTight', // values: radiusMm, atMm, thicknessMm, times, isHard (1 under 15 times)
+  'purflingTooDeep', // values: plate (0 top, 1 back), leftMm
+  'wedgeThroughSide', // values: leftMm, intoMm
+  'wedgeWiderThanBlock', // values: byMm
+  'wedgeAllPurfling', // values: purflingMm
+  'backStripTooDeep', // values: leftMm, isHeld (1 by the strip inside)
+  'noAirLeft', // values: grossMm3, takenUpMm3
+  'noFreeHole',
+  'heardUnlikely', // values: heardHz, rigidHz, lowHz, highHz
 ] as const
 export type FindingCode = (typeof FINDING_CODES)[number]

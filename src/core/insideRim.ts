@@ -18,7 +18,11 @@ export interface EdgeLining {
 }
 
 /** The halves as far as their wood goes. */
-const runsOf = ({ bass, treble, trebleWoodEndMm }: Outline): { readonly bass: SideRun; readonly treble: SideRun } => ({
+export const runsOf = ({
+  bass,
+  treble,
+  trebleWoodEndMm,
+}: Outline): { readonly bass: SideRun; readonly treble: SideRun } => ({
   bass: { curve: bass, woodEndMm: bass.lengthMm },
   treble: { curve: treble, woodEndMm: trebleWoodEndMm },
 })

@@ -124,6 +124,9 @@ export interface BridgePlan {
   readonly plateMm: number
   readonly plateFromMm: number
   readonly plateToMm: number
+  /** Its whole width at either end, tail side and neck side: straight between. */
+  readonly plateTailWidthMm: number
+  readonly plateNeckWidthMm: number
 }
 
 export const NECK_JOINTS = ['boltedTenon', 'dovetail', 'butt', 'sidesInHeel'] as const

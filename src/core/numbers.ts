@@ -1,11 +1,18 @@
+import type { AirNumbers } from './airPart.ts'
+import type { BracingNumbers } from './bracingPart.ts'
+import type { EdgeNumbers } from './edgesPart.ts'
 import type { Figure } from './figure.ts'
 import type { LiningNumbers } from './insideRim.ts'
 import type { BackNumbers } from './instrument/back.ts'
+import type { BackStripNumbers } from './instrument/backStrip.ts'
 import type { BlockNumbers } from './instrument/block.ts'
 import type { BodyNumbers } from './instrument/body.ts'
 import type { CaulNumbers } from './instrument/caul.ts'
 import type { SolvedPiece } from './instrument/compassArcs.ts'
 import type { CutawayNumbers } from './instrument/cutNumbers.ts'
+import type { EdgeRow } from './instrument/edgeCut.ts'
+import type { EdgeStripRow } from './instrument/edgeStrips.ts'
+import type { EndWedgeNumbers } from './instrument/endWedge.ts'
 import type { FitNumbers } from './instrument/fit.ts'
 import type { ReadingRow } from './instrument/halfWidths.ts'
 import type { BoardNumbers, MarkerRow } from './instrument/neck/boardNumbers.ts'
@@ -67,6 +74,22 @@ export interface Numbers {
   readonly tuners: readonly TunerRow[]
   readonly soundhole: SoundholeNumbers
   readonly rosette: RosetteNumbers
+  readonly air: AirNumbers
+  readonly braces: BracingNumbers['braces']
+  readonly braceArch: BracingNumbers['braceArch']
+  readonly braceCrossings: BracingNumbers['braceCrossings']
+  readonly patches: BracingNumbers['patches']
+  /** The strip over the back's joint on the inside, piece by piece from the tail. */
+  readonly jointStrip: BracingNumbers['jointStrip']
+  readonly bridgePlate: BracingNumbers['bridgePlate']
+  readonly edges: EdgeNumbers
+  /** The cuts for binding and purfling at the named places, and at those of a treble side of its own. */
+  readonly edgePlaces: readonly EdgeRow[]
+  readonly trebleEdgePlaces: readonly EdgeRow[]
+  /** Bindings and purflings to cut: bass half first, the top's pieces before the back's, from the tail. */
+  readonly edgeStrips: readonly EdgeStripRow[]
+  readonly endWedge: EndWedgeNumbers
+  readonly backStrip: BackStripNumbers
 }
 
 type KeysOf<T, Path extends string> = {

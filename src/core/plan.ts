@@ -1,4 +1,6 @@
 import type { Path } from './geometry/path.ts'
+import type { AirPlan, BracingPlan, EdgesPlan } from './boxPlan.ts'
+import type { CuttingPlan } from './woodPlan.ts'
 import type {
   BoardPlan,
   BridgePlan,
@@ -27,6 +29,10 @@ export interface Plan {
   readonly linings: LiningsPlan
   readonly binding: BindingPlan
   readonly sideBraces: SideBracesPlan
+  readonly bracing: BracingPlan
+  readonly air: AirPlan
+  readonly edges: EdgesPlan
+  readonly cutting: CuttingPlan
   readonly caul: CaulPlan
   readonly scale: ScalePlan
   readonly board: BoardPlan

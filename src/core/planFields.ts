@@ -30,6 +30,41 @@ export const CUTAWAY_FIELDS = [
   'outline.cutaway.meetsNeckAtMm',
 ] as const
 
+/** Braces and patches inside the box, its air, its edges, and what all is sawn from. */
+export const BOX_FIELDS = [
+  'bracing.braces',
+  'bracing.blankEndMm',
+  'bracing.blankHeightMm',
+  'bracing.blankWidthMm',
+  'bracing.crossPatchMm',
+  'bracing.crossPatchThicknessMm',
+  'bracing.holeRingMm',
+  'bracing.holeRingSetBackMm',
+  'bracing.holeRingThicknessMm',
+  'bracing.stripWidthMm',
+  'bracing.stripThicknessMm',
+  'air.temperatureC',
+  'air.holeChangeMm',
+  'air.depthChangeMm',
+  'air.heardHz',
+  'edges.purflingDepthMm',
+  'edges.trimMm',
+  'edges.wedgeTopMm',
+  'edges.wedgeBackMm',
+  'edges.wedgeDepthMm',
+  'edges.wedgePurflingMm',
+  'edges.backStripMm',
+  'edges.backStripDepthMm',
+  'cutting.plateMarginMm',
+  'cutting.lengthMm',
+  'cutting.widthMm',
+  'cutting.thicknessMm',
+  'cutting.kerfMm',
+  'cutting.trimMm',
+  'cutting.woods',
+  'cutting.planks',
+] as const
+
 /** The path of every field of a plan that a number can hang on; what makes sense only whole is one field. */
 export const PLAN_FIELDS = [
   'handed',
@@ -86,6 +121,7 @@ export const PLAN_FIELDS = [
   'caul.heightMm',
   'caul.modulusGPa',
   'caul.forceN',
+  ...BOX_FIELDS,
   'scale.lengthMm',
   'scale.jointFret',
   'scale.fan',
@@ -140,6 +176,8 @@ export const PLAN_FIELDS = [
   'bridge.plateMm',
   'bridge.plateFromMm',
   'bridge.plateToMm',
+  'bridge.plateTailWidthMm',
+  'bridge.plateNeckWidthMm',
   'neck.joint',
   'neck.heelCapMm',
   'neck.tenonWidthMm',

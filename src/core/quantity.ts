@@ -5,13 +5,19 @@
  *   domeRadius   radii of dishes and domes
  *   thickness    thicknesses, allowances, rises, gaps
  *   angle        radians inside, degrees at the edge
- *   area, count; force in newtons, stress in megapascals, torque in newton metres, frequency in hertz, linear mass in grams a metre
+ *   area, volume, count; force in newtons, stress in megapascals, torque in newton metres, frequency in hertz, linear mass in grams a metre
+ *   resonance    what a box is estimated to sound: hertz, coarser than a frequency; interval: between two pitches, in cents
+ *   ratio        of two alike
  */
 export type Quantity =
   | LengthQuantity
   | 'fineLength'
   | 'angle'
   | 'area'
+  | 'volume'
+  | 'ratio'
+  | 'interval'
+  | 'resonance'
   | 'count'
   | 'force'
   | 'stress'

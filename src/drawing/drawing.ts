@@ -20,7 +20,10 @@ export interface Drawing {
   readonly shapes: readonly Shape[]
 }
 
-export type DrawingName = BodyDrawingName | NeckDrawingName
+export type DrawingName = BodyDrawingName | BoxDrawingName | NeckDrawingName | CuttingDrawingName
+
+/** Of what a maker has in hand, and not of the instrument. */
+export type CuttingDrawingName = 'plank'
 
 export type BodyDrawingName =
   | 'plan'
@@ -36,12 +39,26 @@ export type BodyDrawingName =
   | 'blockNeck'
   | 'rosette'
 
+export const BOX_DRAWINGS = ['bracingTop', 'bracingBack', 'braceSide', 'edgeSection'] as const
+export type BoxDrawingName = (typeof BOX_DRAWINGS)[number]
+export const isBoxDrawing = (name: DrawingName): name is BoxDrawingName =>
+  (BOX_DRAWINGS as readonly DrawingName[]).includes(name)
+
 export const NECK_DRAWINGS = ['fretboard', 'strings', 'neckSet', 'bridge', 'bridgeSection', 'neckSide', 'head'] as const
 export type NeckDrawingName = (typeof NECK_DRAWINGS)[number]
 export const isNeckDrawing = (name: DrawingName): name is NeckDrawingName =>
   (NECK_DRAWINGS as readonly DrawingName[]).includes(name)
 
-export type SeenFrom = 'front' | 'back' | 'inside' | 'bassSide' | 'trebleSide' | 'section' | 'glueFace' | 'tail'
+export type SeenFrom =
+  | 'front'
+  | 'back'
+  | 'inside'
+  | 'bassSide'
+  | 'trebleSide'
+  | 'section'
+  | 'glueFace'
+  | 'tail'
+  | 'face'
 
 export interface Bounds {
   readonly minX: number
@@ -203,8 +220,8 @@ export type LabelWord =
   | 'saddle'
   | 'fretPlane'
 
-/** Which stations: of both sides or the bass side, or of a treble side of its own; or the frets of a board. */
-export type StationList = 'rim' | 'trebleRim' | 'frets'
+/** Which stations: of both sides or the bass side, or of a treble side of its own; the frets of a board, the braces of a plate, or the pieces on a plank. */
+export type StationList = 'rim' | 'trebleRim' | 'frets' | 'braces' | 'pieces'
 
 /** A station: a tick across the line, on one half or both, with its number where there is room. */
 export interface Station {

@@ -19,6 +19,10 @@ const HANDED_ALONG: Record<DrawingName, FlipAxis | 'none'> = {
   blankBass: 'x',
   domes: 'x',
   section: 'none',
+  bracingTop: 'y',
+  bracingBack: 'y',
+  braceSide: 'none',
+  edgeSection: 'none',
   fretboard: 'y',
   strings: 'x',
   neckSet: 'none',
@@ -26,6 +30,7 @@ const HANDED_ALONG: Record<DrawingName, FlipAxis | 'none'> = {
   bridgeSection: 'none',
   neckSide: 'none',
   head: 'y',
+  plank: 'none',
 }
 
 /** A drawing made for the right hand as the plan's hand has it. */

@@ -3,7 +3,7 @@ import type { Numbers } from '../core/numbers.ts'
 import type { StationList } from './drawing.ts'
 
 /** Stations of the rim. */
-type RimList = Exclude<StationList, 'frets'>
+type RimList = Exclude<StationList, 'frets' | 'braces' | 'pieces'>
 
 const MOST_STATIONS = 64
 

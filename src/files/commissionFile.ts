@@ -47,7 +47,18 @@ export function parseCommissionText(text: string): Result<unknown, DoorProblem> 
 const tooLarge = (): Result<never, DoorProblem> =>
   refuse({ code: 'tooLarge', detail: { kind: 'size', mostMegabytes: MOST_MEGABYTES } })
 
-const COLLECTIONS: ReadonlySet<string> = new Set(['rings', 'fixtures', 'stages', 'tolerances', 'seen', 'builtTo'])
+const COLLECTIONS: ReadonlySet<string> = new Set([
+  'rings',
+  'braces',
+  'planks',
+  'woods',
+  'fixtures',
+  'taps',
+  'stages',
+  'tolerances',
+  'seen',
+  'builtTo',
+])
 
 /** Collections by id have no order of their own; the file gives them one. */
 function sortCollections(key: string, value: unknown): unknown {

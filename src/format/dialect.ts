@@ -106,6 +106,7 @@ export const COUNT_DIALECT: Dialect = {
 }
 
 const percent: Unit = { mark: '%', size: new Fraction(1), family: 'decimal', below: null }
+const celsius: Unit = { mark: ' °C', size: new Fraction(1), family: 'decimal', below: null }
 const newton: Unit = { mark: ' N', size: new Fraction(1), family: 'decimal', below: null }
 const kilonewton: Unit = { mark: ' kN', size: new Fraction(1000), family: 'decimal', below: null }
 const gigapascal: Unit = { mark: ' GPa', size: new Fraction(1), family: 'decimal', below: null }
@@ -124,9 +125,10 @@ const decimals = (usual: Unit, units: Dialect['units']): Dialect => ({
 
 /** A decimal number in one unit that shops do not choose: percent, newtons, gigapascals; the comma of 1,234 is asked. */
 export const DECIMAL_DIALECTS: Readonly<
-  Record<'percent' | 'newton' | 'gigapascal' | 'hertz' | 'gramsPerMetre', Dialect>
+  Record<'percent' | 'celsius' | 'newton' | 'gigapascal' | 'hertz' | 'gramsPerMetre', Dialect>
 > = {
   percent: decimals(percent, named([[percent, '% percent']])),
+  celsius: decimals(celsius, named([[celsius, '° °c c celsius']])),
   newton: decimals(
     newton,
     named([

@@ -6,7 +6,7 @@ export type Figure = {
   readonly fraction: { readonly numerator: number; readonly denominator: number } | null
   /** What the nearest 64th leaves over, to be added as it stands: +4 thou, -3 thou. */
   readonly remainder: string | null
-  /** mm, m, in, ", ft, thou, °, cm², sq in, %, N, MPa, GPa, or nothing */
+  /** mm, m, in, ", ft, thou, °, cm², sq in, l, cu in, cents, %, N, MPa, GPa, or nothing */
   readonly unit: string
   /** Code of the word that stands in place of a number; the word itself is in words/. */
   readonly word: 'flat' | 'none' | null

@@ -2,7 +2,7 @@ import type { Quantity, ShopUnits } from '../core/quantity.ts'
 import { RAD_PER_DEG } from '../core/units/angle.ts'
 import { MM_PER_INCH, MM_PER_METRE } from '../core/units/length.ts'
 import { type Figure, figureText } from './figure.ts'
-import { formatQuantity } from './formatQuantity.ts'
+import { FEW_MM3, formatQuantity } from './formatQuantity.ts'
 import { stepsInward } from './rounding.ts'
 
 export type AllowedRange = { readonly least: Figure; readonly most: Figure; readonly text: string }
@@ -10,7 +10,7 @@ export type AllowedRange = { readonly least: Figure; readonly most: Figure; read
 /**
  * The range a field allows, for its hint: both ends in the shop's unit and, with an en dash between, as one text. Ends are rounded
  * INWARD to the unit's step, so that either end, typed as it is shown, is taken; only a range narrower than one step is rounded to
- * the nearest. Units as in formatQuantity: mm, radians, mm², pieces, N, MPa.
+ * the nearest. Units as in formatQuantity: mm, radians, mm², mm³, pieces, N, MPa.
  */
 export function formatAllowedRange(min: number, max: number, quantity: Quantity, units: ShopUnits): AllowedRange {
   const leastInside = inward(min, 'up', quantity, units)
@@ -34,7 +34,9 @@ function stepOf(value: number, quantity: Quantity, units: ShopUnits): number {
   if (quantity === 'stress') return 0.1
   if (quantity === 'fineLength') return units.bodyLength === 'mm' ? 0.01 : MM_PER_INCH / 1000
   if (quantity === 'torque' || quantity === 'frequency') return 0.01
-  if (quantity === 'linearMass') return 0.001
+  if (quantity === 'linearMass' || quantity === 'ratio') return 0.001
+  if (quantity === 'interval' || quantity === 'resonance') return 1
+  if (quantity === 'volume') return volumeStepMm3(value, units)
   if (quantity === 'area') return units.bodyLength === 'mm' ? 10 : MM_PER_INCH ** 2 / 10
   switch (units[quantity]) {
     case 'mm':
@@ -51,3 +53,6 @@ function stepOf(value: number, quantity: Quantity, units: ShopUnits): number {
       return (Math.abs(value) < MM_PER_INCH / 100 ? MM_PER_INCH / 10 : MM_PER_INCH) / 1000
   }
 }
+
+const volumeStepMm3 = (value: number, units: ShopUnits): number =>
+  units.bodyLength !== 'mm' ? MM_PER_INCH ** 3 / 10 : Math.abs(value) < FEW_MM3 ? 1e4 : 1e5

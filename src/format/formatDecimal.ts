@@ -7,6 +7,7 @@ export type DecimalUnit = keyof typeof DECIMAL_DIALECTS
 
 const MARKS: Readonly<Record<DecimalUnit, string>> = {
   percent: '%',
+  celsius: '°C',
   newton: 'N',
   gigapascal: 'GPa',
   hertz: 'Hz',

@@ -5,9 +5,12 @@ import { type Figure, plainFigure, wordFigure } from './figure.ts'
 import { formatLength } from './formatLength.ts'
 import { canBeShown, decimalText } from './rounding.ts'
 
+/** Below ten litres a tenth of one is too coarse; what rounds to ten is written 10.0. */
+export const FEW_MM3 = 9.995e6
+
 /**
  * Any of the core's numbers as a figure: lengths in mm, angles in radians (shown in degrees to 0.01), fine lengths to 0.01 mm or 0.001 in, areas in mm² (shown in cm², or
- * in square inches where body lengths are in inches, to 0.1), counts as whole numbers, forces to 1 N, stresses to 0.1 MPa, torques to 0.01 N m, frequencies to 0.01 Hz, linear masses to 0.001 g/m. Flat and
+ * in square inches where body lengths are in inches, to 0.1), volumes in mm³ (shown in litres to 0.1, below ten to 0.01, or in cubic inches to 0.1), ratios to 0.001, intervals to 1 cent, counts as whole numbers, forces to 1 N, stresses to 0.1 MPa, torques to 0.01 N m, frequencies to 0.01 Hz, resonances to 1 Hz, linear masses to 0.001 g/m. Flat and
  * none come back as word codes, and so does, as none, whatever is not finite.
  */
 export function formatQuantity(value: number | 'flat' | 'none', quantity: Quantity, units: ShopUnits): Figure {
@@ -18,6 +21,14 @@ export function formatQuantity(value: number | 'flat' | 'none', quantity: Quanti
       return formatAngle(degFromRad(value))
     case 'area':
       return formatArea(value, units)
+    case 'volume':
+      return formatVolume(value, units)
+    case 'ratio':
+      return plainFigure(value, decimalText(Math.abs(value), 3), '')
+    case 'resonance':
+      return plainFigure(value, decimalText(Math.abs(value), 0), 'Hz')
+    case 'interval':
+      return plainFigure(value, decimalText(Math.abs(value), 0), 'cents')
     case 'count':
       return plainFigure(value, decimalText(Math.abs(value), 0), '')
     case 'force':
@@ -51,4 +62,10 @@ function formatArea(areaMm2: number, units: ShopUnits): Figure {
   return units.bodyLength === 'mm'
     ? plainFigure(areaMm2, decimalText(size / 100, 1), 'cm²')
     : plainFigure(areaMm2, decimalText(size / MM_PER_INCH ** 2, 1), 'sq in')
+}
+
+function formatVolume(volumeMm3: number, units: ShopUnits): Figure {
+  const size = Math.abs(volumeMm3)
+  if (units.bodyLength !== 'mm') return plainFigure(volumeMm3, decimalText(size / MM_PER_INCH ** 3, 1), 'cu in')
+  return plainFigure(volumeMm3, decimalText(size / 1e6, size < FEW_MM3 ? 2 : 1), 'l')
 }

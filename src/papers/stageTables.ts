@@ -1,4 +1,6 @@
+import type { PlateSide } from '../core/boxPlan.ts'
 import { aboutNumber } from '../core/catalogue.ts'
+import type { RimPlace } from '../core/instrument/rim.ts'
 import type { NumberKey } from '../core/numbers.ts'
 import { formatNote } from '../format/formatNote.ts'
 import { getsBox, STAGES } from '../record/patterns/stagePatterns.ts'
@@ -64,7 +66,7 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
     (key: NumberKey): 0 | 1 | 2 =>
       getsBox(pattern, key) ? most : 0
   /** A length round the rim is read on both halves, an angle on one; where the halves differ, each has its own table. */
-  const places = (title: string | null, rows: typeof numbers.places): NamedRows => ({
+  const places = (title: string | null, rows: readonly { readonly place: RimPlace }[]): NamedRows => ({
     title,
     head: columns.place,
     names: rows.map(({ place }) => paper.places[place]),
@@ -88,6 +90,29 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
       return braces(bassTitle, numbers.sideBraces.length)
     case 'trebleBraces':
       return braces(sides.treble, numbers.trebleBraces.length)
+    case 'braces':
+    case 'braceCrossings':
+      return ofPlate(order, list, { keys, boxesOf: boxesUpTo(1) }, stage.key === 'braceBack' ? 'back' : 'top')
+    case 'jointStrip':
+      return {
+        title: null,
+        head: columns.piece,
+        names: numbers.jointStrip.map((_, i) => String(i + 1)),
+        keys,
+        boxesOf: boxesUpTo(1),
+      }
+    case 'edgePlaces':
+      return places(bassTitle, numbers.edgePlaces)
+    case 'trebleEdgePlaces':
+      return places(sides.treble, numbers.trebleEdgePlaces)
+    case 'edgeStrips':
+      return {
+        title: null,
+        head: columns.piece,
+        names: numbers.edgeStrips.map(({ half, plate }) => paper.strip(sides[half], plate)),
+        keys,
+        boxesOf: boxesUpTo(1),
+      }
     case 'blanks': {
       const treble = numbers.blanks.length - 1
       const names = numbers.blanks.map((_, i) =>
@@ -136,4 +161,22 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
     default:
       return null
   }
+}
+
+/** The braces or the crossings of one plate, under the numbers of the braces. */
+function ofPlate(
+  { computed, words }: StageSheetOrder,
+  list: 'braces' | 'braceCrossings',
+  columns: Pick<NamedRows, 'keys' | 'boxesOf'>,
+  plate: PlateSide,
+): NamedRows {
+  const { braces, braceCrossings } = computed.numbers
+  const { paper } = words
+  const onPlate = (number: number) => braces[number - 1]?.plate === plate
+  const rows =
+    list === 'braces'
+      ? braces.map(({ number, kind, half }) => ({ number, name: paper.brace(number, kind, half) }))
+      : braceCrossings.map(({ number, otherNumber }) => ({ number, name: paper.crossing(number, otherNumber) }))
+  const at = rows.flatMap(({ number }, i) => (onPlate(number) ? [i] : []))
+  return { title: null, head: paper.columns.brace, names: at.map((i) => rows[i]?.name ?? ''), at, ...columns }
 }

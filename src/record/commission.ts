@@ -7,9 +7,10 @@ import { fixtures } from './fixtureSchema.ts'
 import type { ModelDoc } from './houseModel.ts'
 import { planSchema } from './planSchema.ts'
 import { orderKey } from './rangeSchema.ts'
+import { taps } from './tapSchema.ts'
 
 /** The version of the record this program writes. Older ones are migrated at the door; newer ones are refused in plain words. */
-export const SCHEMA_VERSION = 3
+export const SCHEMA_VERSION = 4
 
 const line = (max = 200) => z.string().check(z.maxLength(max))
 const text = z.string().check(z.maxLength(20000))
@@ -59,6 +60,8 @@ export const shopDoc = z.strictObject({
   paperSize: z.enum(['A4', 'Letter']),
   /** Boards, dishes, moulds and forms: a collection, so by id. */
   fixtures,
+  /** Finished boxes as they were heard, by instrument. */
+  taps,
 })
 export type ShopDoc = z.infer<typeof shopDoc>
 

@@ -23,7 +23,7 @@ export type FieldRange =
   | { readonly type: 'choice' }
   | { readonly type: 'whole' }
 
-export type PlainUnit = 'percent' | 'newton' | 'gigapascal' | 'hertz' | 'gramsPerMetre'
+export type PlainUnit = 'celsius' | 'percent' | 'newton' | 'gigapascal' | 'hertz' | 'gramsPerMetre'
 
 export const plain = (unit: PlainUnit, min: number, max: number) => ({ type: 'plain', unit, min, max }) as const
 const length = (quantity: LengthQuantity, minMm: number, maxMm: number) =>

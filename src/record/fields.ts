@@ -1,4 +1,5 @@
 import type { PlanField } from '../core/planFields.ts'
+import { BOX_RANGES } from './boxFields.ts'
 import { body, dome, type FieldRange, plain, thin } from './fieldRange.ts'
 import { NECK_FIELDS } from './neckFields.ts'
 
@@ -76,6 +77,7 @@ export const FIELDS = {
   'caul.heightMm': thin(2, 60),
   'caul.modulusGPa': plain('gigapascal', 1, 220),
   'caul.forceN': plain('newton', 1, 3000),
+  ...BOX_RANGES,
   ...NECK_FIELDS,
   'soundhole.centreMm': body(40, 780),
   'soundhole.radiusMm': body(10, 100),

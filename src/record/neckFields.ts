@@ -62,6 +62,8 @@ export const NECK_FIELDS = {
   'bridge.plateMm': thin(0, 8),
   'bridge.plateFromMm': body(10, 500),
   'bridge.plateToMm': body(10, 500),
+  'bridge.plateTailWidthMm': body(10, 400),
+  'bridge.plateNeckWidthMm': body(10, 400),
   'neck.joint': { type: 'choice' },
   'neck.heelCapMm': body(5, 80),
   'neck.tenonWidthMm': body(5, 80),

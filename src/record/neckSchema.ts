@@ -89,6 +89,8 @@ export const neckSchemas = {
     plateMm: at('bridge.plateMm'),
     plateFromMm: at('bridge.plateFromMm'),
     plateToMm: at('bridge.plateToMm'),
+    plateTailWidthMm: at('bridge.plateTailWidthMm'),
+    plateNeckWidthMm: at('bridge.plateNeckWidthMm'),
   }),
   neck: z.strictObject({
     joint: z.enum(NECK_JOINTS),

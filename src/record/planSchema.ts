@@ -10,6 +10,7 @@ import {
   SIDE_BRACE_FORMS,
   TOP_FORMS,
 } from '../core/plan.ts'
+import { boxSchemas } from './boxSchema.ts'
 import { MOST_RINGS, MOST_SIDE_BRACES, RING_RANGES, SIDE_BRACE_RANGE } from './fields.ts'
 import { neckSchemas } from './neckSchema.ts'
 import { outlineSchema } from './outlineSchema.ts'
@@ -82,6 +83,7 @@ export const planSchema = z.strictObject({
     modulusGPa: at('caul.modulusGPa'),
     forceN: at('caul.forceN'),
   }),
+  ...boxSchemas,
   ...neckSchemas,
   soundhole: z.strictObject({
     centreMm: at('soundhole.centreMm'),

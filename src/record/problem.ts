@@ -1,4 +1,5 @@
 import type * as z from 'zod/mini'
+import { BRACE_END_RANGES, BRACE_RANGES, PLANK_RANGES } from './boxFields.ts'
 import { FIELDS, PIECE_RANGES, READING_RANGES, RING_RANGES, SIDE_BRACE_RANGE } from './fields.ts'
 import type { FieldRange } from './fieldRange.ts'
 import { BOLT_RANGE, MARKER_RANGE, STRING_RANGES } from './neckFields.ts'
@@ -38,20 +39,24 @@ export function rangeOf(field: string): FieldRange | null {
   const at = field.lastIndexOf('plan.')
   if (at < 0) return null
   const inPlan = field.slice(at + 'plan.'.length)
-  const own = (FIELDS as Readonly<Record<string, FieldRange>>)[inPlan]
+  const own = (FIELDS as Ranges)[inPlan]
   if (own !== undefined) return own
   const last = inPlan.slice(inPlan.lastIndexOf('.') + 1)
-  if (inPlan.startsWith('outline.pieces.')) return (PIECE_RANGES as Readonly<Record<string, FieldRange>>)[last] ?? null
+  if (inPlan.startsWith('outline.pieces.')) return (PIECE_RANGES as Ranges)[last] ?? null
   if (/^outline\.halfWidths\.\w*[rR]ows\./.test(inPlan))
     return last === '0' ? READING_RANGES.fromTailMm : READING_RANGES.halfWidthMm
   if (inPlan.startsWith('sideBraces.atMm.')) return SIDE_BRACE_RANGE
-  if (inPlan.startsWith('strings.set.')) return (STRING_RANGES as Readonly<Record<string, FieldRange>>)[last] ?? null
+  if (inPlan.startsWith('strings.set.')) return (STRING_RANGES as Ranges)[last] ?? null
   if (inPlan.startsWith('strings.otherNotes.')) return STRING_RANGES.note
   if (inPlan.startsWith('board.markersAt.')) return MARKER_RANGE
   if (inPlan.startsWith('neck.boltsAtMm.')) return BOLT_RANGE
-  if (inPlan.startsWith('rosette.rings.')) return (RING_RANGES as Readonly<Record<string, FieldRange>>)[last] ?? null
+  if (inPlan.startsWith('rosette.rings.')) return (RING_RANGES as Ranges)[last] ?? null
+  if (/^bracing\.braces\.[^.]+\.(?:from|to)\./.test(inPlan)) return (BRACE_END_RANGES as Ranges)[last] ?? null
+  if (inPlan.startsWith('bracing.braces.')) return (BRACE_RANGES as Ranges)[last] ?? null
+  if (inPlan.startsWith('cutting.planks.')) return (PLANK_RANGES as Ranges)[last] ?? null
   return null
 }
+type Ranges = Readonly<Record<string, FieldRange>>
 
 const LONGEST_NAME = 120
 /** A name that is safe to show: no longer than a line, however hostile the key. */

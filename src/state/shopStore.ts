@@ -20,6 +20,7 @@ export const STARTING_SHOP: ShopDoc = {
   origin: 'tail',
   paperSize: 'A4',
   fixtures: {},
+  taps: {},
 }
 
 export interface ShopState {

@@ -1,11 +1,11 @@
-import { useLayoutEffect, useMemo, useRef, useState } from 'react'
+import { lazy, Suspense, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import type { Figure } from '../core/figure.ts'
 import type { Quantity } from '../core/quantity.ts'
 import type { Drawing, NumberRef } from '../drawing/drawing.ts'
 import { layDrawing } from '../drawing/layDrawing.ts'
 import type { Laid } from '../drawing/sheet.ts'
 import { svgNumber } from '../drawing/svgPath.ts'
-import { DRAWING_FRAME_WORDS, DRAWING_WORDS, enlargedWords, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
+import { DRAWING_FRAME_WORDS, type DrawingTold, enlargedWords, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
 import {
   DimensionMark,
   DrawingLabels,
@@ -16,11 +16,17 @@ import {
   SCREEN_PENS,
   type Tapping,
 } from './drawingSvg.tsx'
+import type { DrawingHands } from './DrawingHandles.tsx'
 import { useMoveAndEnlarge } from './useMoveAndEnlarge.ts'
 import './DrawingFrame.css'
 
+/** Few drawings can be taken hold of: what that needs comes with the first. */
+const DrawingHandles = lazy(async () => ({ default: (await import('./DrawingHandles.tsx')).DrawingHandles }))
+
 interface Shown {
   readonly drawing: Drawing
+  /** What it is called, and what it shows. */
+  readonly told: DrawingTold
   /** A value as the shop reads it, without its unit where the sheet states it. */
   readonly formatValue: (value: Figure, quantity: Quantity) => string
 }
@@ -36,6 +42,8 @@ export interface ScreenDrawing extends Shown {
   readonly lit?: NumberRef | null
   readonly tapping?: Tapping | null
   readonly heights?: HeightsControl | null
+  /** What of it can be chosen and moved by hand. */
+  readonly hands?: DrawingHands | null
   /** No higher than this on the screen; two thirds of the window where it is not said. */
   readonly mostHeightPx?: number
 }
@@ -57,7 +65,7 @@ export function DrawingFrame(props: ScreenDrawing | PaperDrawing) {
   return props.mode === 'paper' ? <OnPaper {...props} /> : <OnScreen {...props} />
 }
 
-function OnPaper({ drawing, formatValue, widthMm, heightMm, letteringMm = LETTERING_MM }: PaperDrawing) {
+function OnPaper({ drawing, told, formatValue, widthMm, heightMm, letteringMm = LETTERING_MM }: PaperDrawing) {
   const svgHeightMm = heightMm === null ? null : Math.max(heightMm - CAPTION_MM, 10)
   const laid = useMemo(
     () =>
@@ -70,7 +78,7 @@ function OnPaper({ drawing, formatValue, widthMm, heightMm, letteringMm = LETTER
       }),
     [drawing, formatValue, widthMm, svgHeightMm, letteringMm],
   )
-  const { name, description } = DRAWING_WORDS[drawing.name]
+  const { name, description } = told
   const highMm = (laid.box.maxY - laid.box.minY) / laid.mmPerUnit
   return (
     <figure className="drawing drawing-paper">
@@ -106,13 +114,22 @@ function OnPaper({ drawing, formatValue, widthMm, heightMm, letteringMm = LETTER
   )
 }
 
-function OnScreen({ drawing, formatValue, lit, tapping = null, heights = null, mostHeightPx }: ScreenDrawing) {
+function OnScreen({
+  drawing,
+  told,
+  formatValue,
+  lit,
+  tapping = null,
+  heights = null,
+  hands = null,
+  mostHeightPx,
+}: ScreenDrawing) {
   const view = useRef<HTMLDivElement>(null)
   const content = useRef<SVGGElement>(null)
   const size = useSize(view, mostHeightPx)
   const { isMoved, enlarge, reduce, fit } = useMoveAndEnlarge(view, content)
   const laid = useMemo(() => layOnScreen(drawing, formatValue, size), [drawing, formatValue, size])
-  const { name, description } = DRAWING_WORDS[drawing.name]
+  const { name, description } = told
   const litStation = lit !== undefined && lit !== null && /^(rim|trebleRim)\[\]/u.test(lit.key) ? lit : null
   return (
     <figure className="drawing drawing-screen">
@@ -131,10 +148,12 @@ function OnScreen({ drawing, formatValue, lit, tapping = null, heights = null, m
         <svg
           className="drawing-svg"
           viewBox={viewBoxOf(laid)}
-          {...(tapping === null ? { role: 'img', 'aria-label': `${name}. ${description}` } : {})}
+          {...(tapping === null && hands === null ? { role: 'img', 'aria-label': `${name}. ${description}` } : {})}
         >
           <g ref={content}>
-            <g {...(tapping === null ? {} : { role: 'img', 'aria-label': `${name}. ${description}` })}>
+            <g
+              {...(tapping === null && hands === null ? {} : { role: 'img', 'aria-label': `${name}. ${description}` })}
+            >
               <DrawingLines drawing={drawing} mmPerUnit={laid.mmPerUnit} pens={SCREEN_PENS} />
               <DrawingLabels laid={laid} pens={SCREEN_PENS} litStation={litStation} />
             </g>
@@ -149,6 +168,11 @@ function OnScreen({ drawing, formatValue, lit, tapping = null, heights = null, m
                 tapping={tapping}
               />
             ))}
+            {hands !== null && (
+              <Suspense fallback={null}>
+                <DrawingHandles hands={hands} mmPerUnit={laid.mmPerUnit} />
+              </Suspense>
+            )}
           </g>
           <g aria-hidden="true">
             <EdgeLettering laid={laid} isMoved={isMoved} />

@@ -9,7 +9,7 @@ import {
   type TextMark,
 } from '../papers/page.ts'
 import { figureParts } from '../papers/textWidth.ts'
-import { DRAWING_WORDS } from '../words/drawing.ts'
+import { DRAWING_WORDS } from '../words/drawings.ts'
 import { DimensionMark, DrawingLabels, DrawingLines, EdgeLettering, PAPER_PENS, type Pens } from './drawingSvg.tsx'
 import './DrawingFrame.css'
 import './paperPages.css'

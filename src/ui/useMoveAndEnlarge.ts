@@ -101,6 +101,8 @@ export function useMoveAndEnlarge(
     }
     const onDown = (event: PointerEvent) => {
       if (event.pointerType === 'mouse' && event.button !== 0) return
+      // A handle is moved, not the drawing under it.
+      if (isOnHandle(event)) return
       fingers.set(event.pointerId, { x: event.clientX, y: event.clientY })
       if (fingers.size === 1) {
         dragged = false
@@ -148,9 +150,9 @@ export function useMoveAndEnlarge(
       event.preventDefault()
       enlargeAt(Math.exp(-event.deltaY * (event.deltaMode === 1 ? 0.05 : 0.0022)), event.clientX, event.clientY)
     }
-    // Two fingers are for the drawing, not for the page.
+    // Two fingers are for the drawing, and a finger on a handle for that, not for the page.
     const onTouch = (event: TouchEvent) => {
-      if (event.touches.length > 1 && event.cancelable) event.preventDefault()
+      if ((event.touches.length > 1 || isOnHandle(event)) && event.cancelable) event.preventDefault()
     }
     const onKey = (event: KeyboardEvent) => {
       if (event.ctrlKey || event.metaKey || event.altKey) return
@@ -191,6 +193,8 @@ export function useMoveAndEnlarge(
     fit: useCallback(() => show(FITTED), [show]),
   }
 }
+
+const isOnHandle = ({ target }: Event): boolean => target instanceof Element && target.closest('[data-hand]') !== null
 
 type KeyAct = { kind: 'fit' } | { kind: 'enlarge'; by: number } | { kind: 'move'; x: number; y: number }
 const KEYS: Readonly<Record<string, KeyAct>> = {

@@ -13,6 +13,7 @@ import { ImportDialog } from './ImportDialog.tsx'
 import { ListNotice } from './list/ListNotice.tsx'
 import { FixtureEditor } from './shop/FixtureEditor.tsx'
 import { ShopTolerance } from './shop/ShopTolerance.tsx'
+import { TappedBoxes } from './shop/TappedBoxes.tsx'
 import { useShopBinding } from './useBinding.ts'
 import { useList, usePersistence, useWorkshop } from './workshop.ts'
 import './shop.css'
@@ -55,6 +56,7 @@ export function ShopView({ saveEverything }: { readonly saveEverything: () => Pr
         </section>
       </div>
       <FixtureEditor />
+      <TappedBoxes />
       <Tolerances />
       <ImportDialog />
       <ListNotice />

@@ -1,5 +1,6 @@
 import type { BACK_FORMS, OutlinePiece, RingPlan, TOP_FORMS } from '../core/plan.ts'
 import type { PlanField } from '../core/planFields.ts'
+import { BOX_WORDS } from './fields/box.ts'
 import type { FieldWords } from './fields/fieldWords.ts'
 import { INSIDE_FIELDS } from './fields/inside.ts'
 import { BOARD_FIELDS, NECK_FIELDS } from './fields/neck.ts'
@@ -28,6 +29,7 @@ export const FIELD_WORDS: Record<PlanField, FieldWords> = {
   'blocks.neck.widthMm': { name: 'Neck block, width', hint: 'Across the body.' },
   'blocks.neck.thicknessMm': { name: 'Neck block, thickness', hint: 'Along the centreline.' },
   ...INSIDE_FIELDS,
+  ...BOX_WORDS,
   ...BOARD_FIELDS,
   ...NECK_FIELDS,
   'soundhole.centreMm': { name: 'Centre of the hole', hint: 'From the tail.' },

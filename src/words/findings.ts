@@ -1,7 +1,10 @@
 import type { Finding, FindingCode } from '../core/findings.ts'
+import { AIR_FINDINGS } from './findings/air.ts'
 import { BODY_FINDINGS } from './findings/body.ts'
+import { BRACING_FINDINGS } from './findings/bracing.ts'
 import { BRIDGE_FINDINGS } from './findings/bridge.ts'
 import type { FindingText, FindingWriter, Say } from './findings/findingWords.ts'
+import { EDGE_FINDINGS } from './findings/edges.ts'
 import { INSIDE_FINDINGS } from './findings/inside.ts'
 import { NECK_FINDINGS } from './findings/neck.ts'
 import { OUTLINE_FINDINGS } from './findings/outline.ts'
@@ -17,6 +20,9 @@ const WRITERS: Record<FindingCode, FindingWriter> = {
   ...ROSETTE_FINDINGS,
   ...NECK_FINDINGS,
   ...BRIDGE_FINDINGS,
+  ...BRACING_FINDINGS,
+  ...EDGE_FINDINGS,
+  ...AIR_FINDINGS,
 }
 
 /**

@@ -113,6 +113,9 @@ const COUNTED: Readonly<Partial<Record<PlanField, readonly [one: string, many: s
   'outline.halfWidths.neckRows': ['reading', 'readings'],
   'sideBraces.atMm': ['place', 'places'],
   'rosette.rings': ['ring', 'rings'],
+  'bracing.braces': ['brace', 'braces'],
+  'cutting.planks': ['plank', 'planks'],
+  'cutting.woods': ['wood', 'woods'],
 }
 
 /** How many a field that is replaced whole holds: 10 pieces, one ring, no readings. */

@@ -1,9 +1,12 @@
 import type { NumberKey } from '../core/numbers.ts'
+import { AIR_NAMES } from './names/air.ts'
 import { BLOCK_NAMES } from './names/blocks.ts'
 import { BODY_NAMES } from './names/body.ts'
+import { BRACING_NAMES } from './names/bracing.ts'
 import { BRIDGE_NAMES } from './names/bridge.ts'
 import { CUTAWAY_NAMES } from './names/cutaway.ts'
 import { DOME_NAMES } from './names/domes.ts'
+import { EDGE_NAMES } from './names/edges.ts'
 import { FRETBOARD_NAMES } from './names/fretboard.ts'
 import { INSIDE_NAMES } from './names/inside.ts'
 import { NECK_BLANK_NAMES } from './names/neckBlank.ts'
@@ -28,4 +31,7 @@ export const NUMBER_NAMES: Record<NumberKey, string> = {
   ...NECK_SET_NAMES,
   ...BRIDGE_NAMES,
   ...NECK_BLANK_NAMES,
+  ...BRACING_NAMES,
+  ...EDGE_NAMES,
+  ...AIR_NAMES,
 }

@@ -1,3 +1,5 @@
+import type { PlateSide } from '../core/boxPlan.ts'
+import { braceName, BRACING_WORDS, PLATE_WORDS } from './box/bracing.ts'
 import { ESTIMATE_MARK, FIGURE_WORDS, PLACE_WORDS } from './sheets.ts'
 
 /** What stands on every paper besides stages, numbers and cautions. */
@@ -18,6 +20,7 @@ export const PAPER_WORDS = {
     fret: 'Fret',
     string: 'String',
     bolt: 'Bolt',
+    piece: 'Piece',
   },
   done: 'Done, date',
   alreadyDone: 'signed off',
@@ -28,6 +31,9 @@ export const PAPER_WORDS = {
   ring: (place: number) => `Ring ${place}`,
   fret: (fret: number) => `Fret ${fret}`,
   boardEnd: 'Board’s end',
+  brace: braceName,
+  crossing: BRACING_WORDS.crossing,
+  strip: (side: string, plate: PlateSide) => `${side}, ${PLATE_WORDS[plate].toLowerCase()}`,
   sides: { bass: 'Bass side', treble: 'Treble side' },
   /** A piece of a side that is made of more than one, counted from the tail. */
   pieceOfSide: (side: string, piece: number) => `${side}, piece ${piece}`,

@@ -33,4 +33,11 @@ export const PART_WORDS = {
   tuners: 'Tuners',
   soundhole: 'Soundhole',
   rosette: 'Rosette',
+  braces: 'Braces',
+  braceArch: 'Arches and heights of braces',
+  braceCrossings: 'Crossings of braces',
+  patches: 'Patches inside',
+  jointStrip: 'Strip over the back’s joint inside',
+  bridgePlate: 'Bridge plate',
+  air: 'Air in the box',
 } as const

@@ -1,5 +1,6 @@
 import type { PlanField } from '../core/planFields.ts'
 import { FIELD_WORDS, RING_WORDS } from './fields.ts'
+import { BRACE_END_WORDS, BRACE_WORDS } from './fields/box.ts'
 
 export const BRIEF_WORDS = {
   client: 'Client',
@@ -66,6 +67,16 @@ function planPlaceName(field: string): string | null {
     const value = (RING_WORDS as Readonly<Record<string, { name: string }>>)[last]
     return value === undefined ? FIELD_WORDS['rosette.rings' satisfies PlanField].name : `Ring: ${value.name}`
   }
+  if (field.startsWith('bracing.braces')) {
+    const [, , , place = '', last = ''] = field.split('.')
+    const isEnd = place === 'from' || place === 'to'
+    const words: Readonly<Record<string, { name: string }>> = isEnd ? BRACE_END_WORDS : BRACE_WORDS
+    const value = words[isEnd ? last : place]
+    if (value === undefined) return FIELD_WORDS['bracing.braces' satisfies PlanField].name
+    return isEnd ? `Brace, ${place === 'from' ? 'first' : 'second'} end: ${value.name}` : `Brace: ${value.name}`
+  }
+  if (field.startsWith('cutting.woods.')) return FIELD_WORDS['cutting.woods' satisfies PlanField].name
+  if (field.startsWith('cutting.planks.')) return FIELD_WORDS['cutting.planks' satisfies PlanField].name
   const whole = REPLACED_WHOLE.find((name) => field.startsWith(`${name}.`))
   return whole === undefined ? null : FIELD_WORDS[whole].name
 }

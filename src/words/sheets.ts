@@ -6,6 +6,10 @@ export const SHEETS = [
   'blocks',
   'linings',
   'rosette',
+  'bracing',
+  'edges',
+  'air',
+  'cutting',
   'frets',
   'strings',
   'neckSet',
@@ -53,6 +57,26 @@ export const SHEET_WORDS: Record<Sheet, SheetWords> = {
     title: 'Where do I cut for the rosette?',
     lead: 'The middle of the cutter runs on the cutter circles.',
   },
+  bracing: {
+    name: 'Bracing',
+    title: 'Where do the braces go?',
+    lead: 'Seen from inside, so bass and treble change sides. Drag an end, or type where it goes.',
+  },
+  edges: {
+    name: 'Edges',
+    title: 'How are the edges cut?',
+    lead: 'The cutter’s guide stays square to the side. A guide that rides on the dome is off by what the table says.',
+  },
+  air: {
+    name: 'Air',
+    title: 'Where will the air sound?',
+    lead: 'A band, not a note: no wall is rigid, and every body gives way in its own measure.',
+  },
+  cutting: {
+    name: 'Cutting',
+    title: 'What do I cut and buy?',
+    lead: 'Every piece of wood, finished and as it is sawn out, by the wood it comes from.',
+  },
   frets: {
     name: 'Frets',
     title: 'Where do the frets go?',
@@ -85,14 +109,6 @@ export const SHEET_WORDS: Record<Sheet, SheetWords> = {
   },
 }
 
-export const BLANK_WORDS = {
-  title: 'Where do I saw the blank?',
-  lead: 'One side laid flat, its straight edge up. Two mirrored blanks are needed: mark the show faces before sawing.',
-  leadDiffering: 'The two sides differ: each has blanks of its own. Mark the show faces before sawing.',
-  side: 'Blank for',
-  sides: { treble: 'Treble side', bass: 'Bass side' },
-} as const
-
 /** Where a maker measures from. */
 export const ORIGIN_WORDS = {
   tail: { name: 'Tail', from: 'from the tail' },
@@ -120,166 +136,5 @@ export const STANDING_WORDS = {
   estimate: 'An estimate. Check it on the wood.',
 } as const
 export const ESTIMATE_MARK = 'estimate'
-
-export const TOOL_WORDS = {
-  rule: 'rule',
-  tape: 'tape',
-  caliper: 'caliper',
-  thicknessCaliper: 'thickness caliper',
-  depthGauge: 'depth gauge',
-  straightedge: 'straightedge',
-  bevelGauge: 'bevel gauge',
-  contourBoard: 'contour board',
-  dividers: 'dividers',
-  feelerGauge: 'feeler gauge',
-  radiusGauge: 'radius gauge',
-  protractor: 'protractor',
-} as const
-
-export const HELP_WORDS = {
-  hangsOn: 'It hangs on',
-  howMeasured: 'How it is measured',
-  notMeasured: 'It is computed only; no one measures it.',
-  workedOut: 'How it is worked out',
-  standing: 'How sure it is',
-  tolerance: 'Tolerance',
-  toleranceOwn: 'This instrument’s own tolerance.',
-  toleranceShop: 'The shop’s tolerance.',
-  toleranceStarting: 'A starting tolerance, common practice.',
-  toleranceNone: 'No tolerance is printed.',
-  toleranceField: 'Plus or minus',
-  printNone: 'Print none',
-  setOne: 'Set one',
-  asShop: 'Back to the shop’s',
-  close: 'Close',
-} as const
-
-export const TABLE_WORDS = {
-  copy: 'Copy table',
-  copied: 'Copied',
-  copyFailed: 'Copying was refused; save the table as CSV instead',
-  save: 'Save as CSV',
-  measureFrom: 'Measure from',
-  measureAlong: 'Measure',
-  place: 'Place',
-  search: 'Find a number',
-  nothingFound: 'No number by that name.',
-  value: 'Value',
-  name: 'Number',
-  tolerance: 'Tolerance',
-  rings: 'Rings of the rosette',
-  standing: 'Standing',
-  wholeWidth: 'Whole width',
-  standsAt: 'Stands at',
-  foundCaption: 'Bouts and waist as found',
-} as const
-
-export const SIDES_WORDS = {
-  depthHere: 'Rim depth here, without plates',
-  topBevelHere: 'Bevel here, top edge',
-  backBevelHere: 'Bevel here, back edge',
-  cutHere: 'Cut width here',
-  side: 'Side',
-  depths: 'Depths',
-  edges: 'Shaping the edges',
-  blank: 'Blank and stations',
-  withPlates: 'With both plates on',
-  places: 'Named places',
-  stations: 'Stations round the rim',
-  station: (row: number) => `Station ${row}`,
-  between: 'Between stations',
-  picker: 'Place in hand',
-  bevelNote: 'Plus: the inner corner stands prouder. Minus: the outer corner does.',
-  previous: 'Toward the tail',
-  next: 'Toward the neck',
-} as const
-
-export const OUTLINE_WORDS = {
-  addBefore: 'Add a piece before',
-  addAfter: 'Add a piece after',
-  addFirst: 'Add the first piece',
-  remove: 'Remove',
-  earlier: 'Move toward the tail',
-  later: 'Move toward the neck',
-  piece: 'Piece',
-  change: 'Change or move it',
-  solved: 'solved',
-  none: 'There are no pieces. Add the first one: it starts at the tail, square to the centreline.',
-  full: 'No more pieces fit in.',
-  keyWidths: 'Key widths',
-  found: 'Found on the curve',
-  cutaway: 'The cutaway as drawn',
-} as const
-
-export const ROSETTE_WORDS = {
-  ring: 'Ring',
-  add: 'Add a ring',
-  plainStrip: 'plain strip',
-  remove: 'Remove',
-  earlier: 'Up',
-  later: 'Down',
-  none: 'There is no ring. Add one, or leave the hole plain.',
-  full: 'No more rings fit in.',
-  hole: 'Hole',
-  channels: 'Channels',
-  board: 'Board and scale',
-} as const
-
-export const DOMES_WORDS = {
-  section: 'How deep is it along the middle?',
-  bevels: 'How much bevel goes on the rim?',
-  back: 'Back',
-  top: 'Top',
-  gaps: 'Gaps under a straightedge',
-  backGap: 'Back, gap',
-  topGap: 'Top, gap',
-  places: {
-    AcrossLowerBout: 'Across the lower bout',
-    AcrossWaist: 'Across the waist',
-    AcrossUpperBout: 'Across the upper bout',
-    Along: 'Along the centreline',
-  },
-} as const
-
-export const BLOCKS_WORDS = {
-  tail: 'Tail block',
-  neck: 'Neck block',
-  radius: 'Contour radius',
-  rise: 'Rise at the middle',
-  gap: 'Gap the arc leaves',
-  heightAtFace: 'Height at the glue face',
-  heightInside: 'Height inside',
-  topSlope: 'Slope of the top end',
-  backSlope: 'Slope of the back end',
-  contour: 'The true face, point by point',
-  point: 'Point',
-  across: 'Out from the middle',
-  fallsBack: 'Falls back',
-} as const
-
-export const LININGS_WORDS = {
-  topHere: 'Top lining here, over the outer corner',
-  backHere: 'Back lining here, over the outer corner',
-  proudNote: 'Plus: the lining’s inner corner stands prouder than the side. Minus: it lies lower.',
-  top: 'Top lining',
-  back: 'Back lining',
-  binding: 'Binding and purfling',
-  braces: 'Side braces',
-  bracesOfBass: 'Side braces, bass side',
-  bracesOfTreble: 'Side braces, treble side',
-  brace: 'Brace',
-  noBraces: 'No side brace finds room between the blocks.',
-  place: 'Place',
-  enterPlaces: 'Enter the places',
-  spaceEvenly: 'Space them evenly',
-  evenly: 'Spaced evenly between the blocks.',
-  add: 'Add a place',
-  remove: 'Remove',
-  noPlaces: 'No place is entered: there are no side braces.',
-  full: 'No more places fit in.',
-  caul: 'A springy caul',
-  caulLead:
-    'Clamped at both ends until it lies straight, it presses the middle of a joint. An estimate: try it dry first.',
-} as const
 
 export const FINDINGS_WORDS = { goTo: 'Go to', heading: 'What does not fit' } as const

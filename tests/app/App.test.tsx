@@ -53,7 +53,7 @@ describe('the register', () => {
     within(nav)
       .getAllByRole('link')
       .map((link) => link.textContent)
-  const FIRST_ROW = ['Bench', 'Next', 'Brief', 'Model', 'Body', 'Neck', 'Numbers', 'Stages', 'Print']
+  const FIRST_ROW = ['Bench', 'Next', 'Brief', 'Model', 'Body', 'Box', 'Neck', 'Numbers', 'Stages', 'Print']
 
   it('has one row where no part of the instrument is shown', async () => {
     await openApp('/i/:id/brief')
@@ -63,6 +63,7 @@ describe('the register', () => {
 
   it.each([
     ['/i/:id/linings', 'Body', ['Outline', 'Sides', 'Domes', 'Blocks', 'Linings', 'Rosette'], 'Linings'],
+    ['/i/:id/edges', 'Box', ['Bracing', 'Edges', 'Air', 'Cutting'], 'Edges'],
     ['/i/:id/strings', 'Neck', ['Frets', 'Strings', 'Neck set', 'Bridge', 'Neck cut'], 'Strings'],
   ])('shows the sheets of a part in a row of their own: %s', async (path, part, names, here) => {
     await openApp(path)

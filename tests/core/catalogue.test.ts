@@ -2,9 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { aboutNumber, NUMBER_KEYS, type NumberKey } from '../../src/core/catalogue.ts'
 import { compute } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
-import { readNumbers } from '../../src/core/numbers.ts'
 import { type Plan } from '../../src/core/plan.ts'
-import { PLAN_FIELDS, type PlanField } from '../../src/core/planFields.ts'
+import { BOX_FIELDS, PLAN_FIELDS, type PlanField } from '../../src/core/planFields.ts'
 import { STEEL_STRING } from '../generators/demoModels.ts'
 import { withField } from '../generators/plans.ts'
 
@@ -12,26 +11,42 @@ import {
   ASKS,
   BY_ARCS,
   BY_CUTAWAY,
+  BY_EDGES,
   BY_KEY_WIDTHS,
   BY_NECKS,
   BY_READINGS,
   DRAWN,
+  FORM_COUNT,
   isOfNeck,
   OF_BODY,
   PLANED,
   withFields,
 } from './everyForm.ts'
+import { BRACED, BY_BRACES } from './bracedPlans.ts'
 import { otherValues } from './otherValues.ts'
 
 const moved = new Map<NumberKey, Set<PlanField>>(NUMBER_KEYS.map((key) => [key, new Set()]))
-function moveFields(base: Plan, fields: readonly PlanField[], valuesOf: (field: PlanField) => readonly unknown[]) {
-  const before = compute(base).numbers
-  const stood = new Map(NUMBER_KEYS.map((key) => [key, readNumbers(before, key)]))
+/** Every value under its key, in one walk through the numbers. */
+function spread(value: unknown, path: string, into: Map<string, Figure[]>): Map<string, Figure[]> {
+  if (Array.isArray(value)) for (const row of value) spread(row, `${path}[]`, into)
+  else if (typeof value === 'object' && value !== null)
+    for (const [name, inner] of Object.entries(value)) spread(inner, path === '' ? name : `${path}.${name}`, into)
+  else {
+    const list = into.get(path)
+    if (list === undefined) into.set(path, [value as Figure])
+    else list.push(value as Figure)
+  }
+  return into
+}
+const valuesOf = (plan: Plan) => spread(compute(plan).numbers, '', new Map())
+
+function moveFields(base: Plan, fields: readonly PlanField[], othersOf: (field: PlanField) => readonly unknown[]) {
+  const stood = valuesOf(base)
   for (const field of fields) {
-    for (const value of valuesOf(field)) {
-      const after = compute(withField(base, field, value)).numbers
-      for (const key of NUMBER_KEYS)
-        if (!moved.get(key)!.has(field) && differ(stood.get(key)!, readNumbers(after, key))) moved.get(key)!.add(field)
+    const still = NUMBER_KEYS.filter((key) => !moved.get(key)!.has(field))
+    for (const value of othersOf(field)) {
+      const after = valuesOf(withField(base, field, value))
+      for (const key of still) if (differ(stood.get(key) ?? [], after.get(key) ?? [])) moved.get(key)!.add(field)
     }
   }
 }
@@ -41,7 +56,17 @@ for (const base of BY_NECKS)
     [...PLAN_FIELDS.filter(isOfNeck), ...OF_BODY.filter((field) => /^(?:rim|plates|blocks|top)\./.test(field))],
     (field) => otherValues(field, base),
   )
-for (const base of BY_ARCS) moveFields(base, OF_BODY, (field) => otherValues(field, base))
+// What hangs on braces, air and edges alone is moved on the plans that have them in every form.
+const IN_BOX: ReadonlySet<PlanField> = new Set(BOX_FIELDS)
+const OF_RIM = OF_BODY.filter((field) => !IN_BOX.has(field))
+// Without taper the same forms need only a few values of each field to show what only they have.
+BY_ARCS.forEach((base, i) => {
+  const isEven = i >= FORM_COUNT && i < 2 * FORM_COUNT
+  moveFields(base, OF_RIM, (field) => otherValues(field, base).slice(0, isEven ? 4 : undefined))
+})
+for (const base of BY_EDGES) moveFields(base, BOX_FIELDS, (field) => otherValues(field, base))
+for (const base of BY_BRACES) moveFields(base, OF_BODY, (field) => otherValues(field, base))
+moveFields(BRACED, PLAN_FIELDS.filter(isOfNeck), (field) => otherValues(field, BRACED))
 const WIDTH_FIELDS = PLAN_FIELDS.filter(
   (field) => field.startsWith('outline.keyWidths.') || field === 'outline.lengthMm',
 )
@@ -99,10 +124,7 @@ test('every field moves some number', () => {
   const told: readonly PlanField[] = [
     'handed',
     'rim.method',
-    'linings.top.kind',
-    'linings.back.kind',
-    'binding.heightMm',
-    'sideBraces.thicknessMm',
+    ...PLAN_FIELDS.filter((field) => field.startsWith('cutting.')),
   ]
   expect(PLAN_FIELDS.filter((field) => !moving.has(field))).toEqual(told)
 })

@@ -8,6 +8,8 @@ import { withField } from '../generators/plans.ts'
 
 /** Plans that between them use every form and every field. Those drawn by key widths come second: only their outline is moved, since it takes its time. */
 const FORMS = TOP_FORMS.flatMap((top) => BACK_FORMS.map((back) => ({ 'top.form': top, 'back.form': back })))
+/** The first plans drawn by arcs are these, one each. */
+export const FORM_COUNT = FORMS.length
 const NO_TAPER = { 'rim.depthAtTailMm': 96, 'rim.depthAtNeckMm': 96 }
 /** Deeper at the neck, so that the deepest places lie under the flat of the upper bout. */
 const DEEP_NECK = {
@@ -37,6 +39,15 @@ const THIN_BLOCKS = {
   'sideBraces.atMm': null,
 }
 
+/** Edges with purfling at both plates; wedges that run to a point at either end. */
+const PURFLED = { 'binding.topPurflingMm': 1.5, 'binding.backPurflingMm': 1, 'edges.wedgeTopMm': 0 }
+const TO_A_POINT = { 'edges.wedgeBackMm': 0, 'edges.wedgePurflingMm': 0.5 }
+
+/** A ring of wood right at the edge of the hole. */
+const RING_AT_EDGE = { 'bracing.holeRingMm': 12, 'bracing.holeRingSetBackMm': 0 }
+/** A box that was tapped. */
+const asHeard = (plan: Plan): Plan => withField(plan, 'air.heardHz', 100)
+
 export const BY_ARCS: readonly Plan[] = [
   ...FORMS.map((forms) => withFields(STEEL_STRING.plan, forms)),
   ...FORMS.map((forms) => withFields(STEEL_STRING.plan, { ...forms, ...NO_TAPER })),
@@ -53,8 +64,16 @@ export const BY_ARCS: readonly Plan[] = [
   withField(STEEL_STRING.plan, 'outline.pieces', withOpen(STEEL_STRING.plan, ['radiusMm', 'sweepDeg'])),
   withField(STEEL_STRING.plan, 'outline.lengthMm', null),
   withFields(STEEL_STRING.plan, THIN_BLOCKS),
+  withFields(STEEL_STRING.plan, RING_AT_EDGE),
+  ...[PURFLED, TO_A_POINT].map((fields) => withFields(STEEL_STRING.plan, fields)),
   withFields(STEEL_STRING.plan, { 'outline.lengthMm': null, 'top.flatFromMm': 600 }),
-]
+].map(asHeard)
+/** Bodies on which braces, air and edges are moved: every top, purfling all round, a wedge to a point, a small one. */
+export const BY_EDGES: readonly Plan[] = [
+  ...TOP_FORMS.map((form) => withField(STEEL_STRING.plan, 'top.form', form)),
+  ...[PURFLED, TO_A_POINT, RING_AT_EDGE].map((fields) => withFields(STEEL_STRING.plan, fields)),
+  SMALL.plan,
+].map(asHeard)
 const TINY_WIDTHS = {
   'outline.lengthMm': 200,
   'outline.keyWidths.lowerBoutMm': 150,
@@ -97,7 +116,7 @@ export const BY_CUTAWAY: readonly Plan[] = [
   ...[PLANED, NO_TAPER, DEEP_NECK].map((fields) => withFields(STEEL_STRING.plan, { ...fields, ...POINTED })),
   withFields(STEEL_STRING.plan, { ...PLANED, ...POINTED, ...ASKED }),
   withFields(STEEL_STRING.plan, { ...POINTED, 'top.form': 'flatRim', 'sideBraces.atMm': null }),
-  withFields(STEEL_STRING.plan, { ...POINTED, 'top.form': 'sphere', 'back.form': 'across' }),
+  withFields(STEEL_STRING.plan, { ...POINTED, ...PURFLED, 'top.form': 'sphere', 'back.form': 'across' }),
   withFields(STEEL_STRING.plan, { ...CUT, 'sideBraces.atMm': null, 'blocks.neck.widthMm': 40 }),
   withFields(SMALL.plan, { ...CUT, 'sideBraces.form': 'wood', 'outline.cutaway.hornRadiusMm': 8 }),
   withFields(SMALL.plan, { ...POINTED, 'sideBraces.form': 'cloth' }),
@@ -105,7 +124,7 @@ export const BY_CUTAWAY: readonly Plan[] = [
   withFields(STEEL_STRING.plan, { ...POINTED, ...FLAT_OVER_TAIL, 'blocks.neck.thicknessMm': 120 }),
   withFields(STEEL_STRING.plan, { ...POINTED, ...PLANED, 'top.flatFromMm': 280 }),
   withFields(KEYED, { ...CUT, ...THIN_BLOCKS }),
-]
+].map(asHeard)
 export const BY_READINGS: readonly Plan[] = [
   NYLON_STRING.plan,
   withFields(NYLON_STRING.plan, { ...PLANED, ...POINTED }),
@@ -143,6 +162,9 @@ export const BY_NECKS: readonly Plan[] = [
   withFields(STEEL_STRING.plan, { 'top.form': 'flatRim', 'bridge.holds': 'tie', 'neck.rodLengthMm': 150 }),
   withFields(STEEL_STRING.plan, { ...FANNED, 'bridge.compensation': 'entered', 'top.form': 'flat' }),
   withFields(STEEL_STRING.plan, { ...FANNED, 'top.form': 'flat', 'board.widthAtTwelfthMm': 46 }),
+  // A board that reaches past the middle of the hole, narrower there than the hole.
+  withFields(STEEL_STRING.plan, { 'board.endBeyondLastFretMm': 70 }),
+  withFields(STEEL_STRING.plan, { 'board.endBeyondLastFretMm': 70, 'scale.fan': 'fanned', 'scale.squareFret': 5 }),
   withFields(STEEL_STRING.plan, { ...FANNED, 'strings.set': STEEL_STRING.plan.strings.set.toReversed() }),
   withFields(STEEL_STRING.plan, PLANED),
   withFields(STEEL_STRING.plan, {
@@ -157,7 +179,7 @@ export const BY_NECKS: readonly Plan[] = [
   }),
   withFields(SMALL.plan, { 'strings.set': SMALL.plan.strings.set.slice(0, 1), 'neck.joint': 'dovetail' }),
   SMALL.plan,
-]
+].map(asHeard)
 export const isOfNeck = (field: PlanField): boolean =>
   /^(?:scale|board|frets|strings|setup|bridge|neck|head)\./.test(field)
 /** How a flat of the upper bout falls: where one of these moves a number of the body, all of them can. */

@@ -27,6 +27,7 @@ import { FIELDS } from '../../src/record/fields.ts'
 import type { FieldRange } from '../../src/record/fieldRange.ts'
 import { SMALL } from '../generators/demoModels.ts'
 
+import { braceChanges } from './bracedPlans.ts'
 import { DRAWN, shrunk } from './everyForm.ts'
 
 /** A few other values that may stand in a field: near ones, so that the plan stays a body. */
@@ -37,6 +38,7 @@ export function otherValues(field: PlanField, plan: Plan): unknown[] {
   if (field === 'outline.pieces')
     return [plan.outline.pieces.slice(0, -1), SMALL.plan.outline.pieces, shrunk(SMALL.plan, 0.7)]
   if (field === 'rosette.rings') return [...ringChanges(plan)]
+  if (field === 'bracing.braces') return braceChanges(plan)
   if (field === 'outline.drawnPath') return [DRAWN, null]
   if (field === 'board.markersAt') return [[2, 24], []]
   if (field === 'neck.boltsAtMm') return [[20], [25, 65, 80], []]

@@ -14,7 +14,8 @@ import { expectWithin } from './within.ts'
 const MODELS = [STEEL_STRING, SMALL, { ...NYLON_STRING, plan: BY_KEY_WIDTHS }]
 
 /** Pulls and masses of strings, what hangs on them, and ratios: none of these is a length of the plan. */
-const OWN_MEASURE = /mass|tension|torque|stress|compensation|crownBehind|wedgePerMm|crownMoves|^neckSet\.changes/i
+const OWN_MEASURE =
+  /mass|tension|torque|stress|compensation|crownBehind|wedgePerMm|crownMoves|^neckSet\.changes|FootMm$/i
 
 /** The plan with every length as many times as large. */
 function scaled(plan: Plan, factor: number): Plan {
@@ -48,6 +49,10 @@ describe.each(MODELS)('$name', ({ plan: model }) => {
             torque: 0,
             frequency: 0,
             linearMass: 0,
+            ratio: 0,
+            interval: 0,
+            resonance: -1,
+            volume: 3,
             area: 2,
             bodyLength: 1,
             domeRadius: 1,

@@ -2,14 +2,24 @@ import type { Computed } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
 import type { Plan } from '../../src/core/plan.ts'
 import type { Quantity } from '../../src/core/quantity.ts'
-import { type Drawing, type DrawingName, isNeckDrawing } from '../../src/drawing/drawing.ts'
+import { boxDrawingOf, type DrawnBox } from '../../src/drawing/boxDrawingOf.ts'
+import {
+  type CuttingDrawingName,
+  type Drawing,
+  type DrawingName,
+  isBoxDrawing,
+  isNeckDrawing,
+} from '../../src/drawing/drawing.ts'
 import { type DrawingOptions, type DrawnPlan, drawingOf } from '../../src/drawing/drawingOf.ts'
 import { type DrawnNeck, neckDrawingOf } from '../../src/drawing/neckDrawingOf.ts'
 import type { Sheet } from '../../src/drawing/sheet.ts'
 import { SHAPE_WORDS } from '../../src/words/drawing.ts'
 import { STEEL_STRING } from '../generators/demoModels.ts'
 
-const NAMES: readonly DrawingName[] = [
+/** A plank is drawn from a layout, not from an instrument. */
+type InstrumentDrawingName = Exclude<DrawingName, CuttingDrawingName>
+
+const NAMES: readonly InstrumentDrawingName[] = [
   'plan',
   'side',
   'section',
@@ -22,6 +32,10 @@ const NAMES: readonly DrawingName[] = [
   'blockTail',
   'blockNeck',
   'rosette',
+  'bracingTop',
+  'bracingBack',
+  'braceSide',
+  'edgeSection',
   'fretboard',
   'strings',
   'neckSet',
@@ -32,19 +46,22 @@ const NAMES: readonly DrawingName[] = [
 ]
 
 /** By its name, whatever it is of. */
-const drawn = (name: DrawingName, computed: Computed, plan: DrawnPlan & DrawnNeck, options: DrawingOptions): Drawing =>
-  isNeckDrawing(name)
-    ? neckDrawingOf(name, computed, plan, options.heightsTimes)
-    : drawingOf(name, computed, plan, options)
+type DrawnAll = DrawnPlan & DrawnNeck & DrawnBox
+const drawn = (name: InstrumentDrawingName, computed: Computed, plan: DrawnAll, options: DrawingOptions): Drawing =>
+  isBoxDrawing(name)
+    ? boxDrawingOf(name, computed, plan, { brace: 1, heightsTimes: options.heightsTimes ?? 1 })
+    : isNeckDrawing(name)
+      ? neckDrawingOf(name, computed, plan, options.heightsTimes)
+      : drawingOf(name, computed, plan, options)
 
 /** Every drawing once, the treble side where it shows one. */
 export const everyDrawing = (
   computed: Computed,
   heightsTimes: number,
-  plan: DrawnPlan & DrawnNeck = STEEL_STRING.plan,
-): Record<DrawingName, Drawing> =>
+  plan: DrawnAll = STEEL_STRING.plan,
+): Record<InstrumentDrawingName, Drawing> =>
   Object.fromEntries(NAMES.map((name) => [name, drawn(name, computed, plan, { heightsTimes })])) as Record<
-    DrawingName,
+    InstrumentDrawingName,
     Drawing
   >
 

@@ -5,6 +5,7 @@ import { compute } from '../../src/core/compute.ts'
 import { DrawingFrame } from '../../src/ui/DrawingFrame.tsx'
 import { STEEL_STRING } from '../generators/demoModels.ts'
 import { everyDrawing, plainValue } from './everyDrawing.ts'
+import { DRAWING_WORDS } from '../../src/words/drawings.ts'
 
 /** Accepted drawings to look at. One that comes out otherwise is written beside as `-changed`: look at both, then replace or mend. */
 const FOLDER = new URL('../golden/', import.meta.url)
@@ -23,7 +24,14 @@ describe('accepted drawings', () => {
   test.each(['plan', 'side', 'blankTreble', 'rosette', 'fretboard', 'neckSet', 'bridge'] as const)('%s', (name) => {
     const drawn = asFile(
       renderToStaticMarkup(
-        <DrawingFrame mode="paper" drawing={drawings[name]} formatValue={plainValue} widthMm={120} heightMm={null} />,
+        <DrawingFrame
+          mode="paper"
+          drawing={drawings[name]}
+          told={DRAWING_WORDS[name]}
+          formatValue={plainValue}
+          widthMm={120}
+          heightMm={null}
+        />,
       ),
     )
     const accepted = new URL(`${name}.svg`, FOLDER)
@@ -42,6 +50,7 @@ describe('accepted drawings', () => {
         <DrawingFrame
           mode="screen"
           drawing={drawing}
+          told={DRAWING_WORDS[drawing.name]}
           formatValue={plainValue}
           heights={{ most: 20, onChange: () => undefined }}
         />,

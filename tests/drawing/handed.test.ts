@@ -102,8 +102,20 @@ describe('turning a drawing over', () => {
 
 /** What is seen from the front turns about the centreline, what is seen from a side end for end; a cut along the middle stays. */
 function mirrorOf(name: string): (point: Point) => Point {
-  if (['section', 'neckSet', 'neckSide', 'bridgeSection'].includes(name)) return (point) => point
-  const front = ['plan', 'bevels', 'rosette', 'blockTail', 'blockNeck', 'fretboard', 'bridge', 'head'].includes(name)
+  if (['section', 'neckSet', 'neckSide', 'bridgeSection', 'braceSide', 'edgeSection'].includes(name))
+    return (point) => point
+  const front = [
+    'bracingTop',
+    'bracingBack',
+    'plan',
+    'bevels',
+    'rosette',
+    'blockTail',
+    'blockNeck',
+    'fretboard',
+    'bridge',
+    'head',
+  ].includes(name)
   return front ? ({ x, y }) => ({ x, y: -y }) : ({ x, y }) => ({ x: -x, y })
 }
 
@@ -193,7 +205,12 @@ describe('in one place', () => {
 
   test('a drawing is handed where it is made, and nowhere else', () => {
     const using = sources.filter((file) => /\basHanded\(/.test(textOf(file)) && !file.endsWith('/handed.ts'))
-    expect(using.toSorted()).toEqual(['src/drawing/drawingOf.ts', 'src/drawing/neckDrawingOf.ts'])
+    expect(using.toSorted()).toEqual([
+      'src/drawing/boxDrawingOf.ts',
+      'src/drawing/drawingOf.ts',
+      'src/drawing/neckDrawingOf.ts',
+      'src/drawing/planDrawingOf.ts',
+    ])
   })
 
   test('views and papers take every drawing from there', () => {

@@ -1,3 +1,4 @@
+import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { type Table, writeCsv, writeTsv } from '../../src/files/csv.ts'
 
@@ -64,6 +65,40 @@ describe('writeCsv', () => {
   it('keeps a name from running as a formula and leaves numbers alone', () => {
     const hostile = { columns: [{ heading: '=1+1', unit: '' }], rows: [['@x'], ['-3.5'], ['-3+4']] }
     expect(writeCsv(hostile)).toBe("'=1+1\r\n'@x\r\n-3.5\r\n'-3+4\r\n")
+  })
+})
+
+describe('writeCsv of any cells', () => {
+  // Text with everything the format is made of in it, and numbers as the program writes them.
+  const cell = fc.oneof(
+    fc.string({ unit: fc.constantFrom(',', '"', '\r', '\n', '\t', ' ', '=', '+', '-', '@', "'", 'a', 'é', '7', '.') }),
+    fc.double({ noNaN: true, noDefaultInfinity: true, min: -1e6, max: 1e6 }).map((value) => value.toFixed(2)),
+  )
+  const tables = fc.integer({ min: 1, max: 4 }).chain((width) =>
+    fc.record({
+      headings: fc.array(cell, { minLength: width, maxLength: width }),
+      rows: fc.array(fc.array(cell, { minLength: width, maxLength: width }), { maxLength: 6 }),
+    }),
+  )
+
+  it('is read back cell for cell; only what would run as a formula has an apostrophe before it', () => {
+    fc.assert(
+      fc.property(tables, ({ headings, rows }) => {
+        const text = writeCsv({ columns: headings.map((heading) => ({ heading, unit: '' })), rows })
+        const written = [headings, ...rows]
+        const read = readCsv(text)
+        expect(read.map((record) => record.length)).toEqual(written.map((record) => record.length))
+        read.flat().forEach((one, i) => {
+          const was = written.flat()[i]!
+          const isNumber = was !== '' && !/[^-\d.]/.test(was) && Number.isFinite(Number(was)) && /\d$/.test(was)
+          if (one === was) expect(isNumber || !'=+-@\t\r'.includes(was.charAt(0) || 'a')).toBe(true)
+          else {
+            expect(one).toBe(`'${was}`)
+            expect('=+-@\t\r'.includes(was.charAt(0))).toBe(true)
+          }
+        })
+      }),
+    )
   })
 })
 

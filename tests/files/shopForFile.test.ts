@@ -38,3 +38,9 @@ it('is the same text in whatever order the fixtures came to be', () => {
 it('leaves a shop without fixtures as it is', () => {
   expect(shopForFile(STARTING_SHOP, STEEL_STRING.plan)).toBe(STARTING_SHOP)
 })
+
+it('keeps to itself which boxes were tapped', () => {
+  const tap = { number: '26-07', title: 'Meadow', ratio: 0.8 }
+  const shop = { ...STARTING_SHOP, taps: { '0dd0de15-0000-4000-8000-000000000009': tap } }
+  expect(shopForFile(shop, STEEL_STRING.plan)).toEqual(STARTING_SHOP)
+})

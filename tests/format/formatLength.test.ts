@@ -93,6 +93,22 @@ describe('other quantities', () => {
     expect(figureText(formatAngle(1.312, 3))).toBe('1.312°')
   })
 
+  test('volumes: 1 cu in = 16.387064 cm³ exactly, litres finer below ten', () => {
+    expect(figureText(formatQuantity(14_500_000, 'volume', METRIC))).toBe('14.5 l')
+    expect(figureText(formatQuantity(9_996_000, 'volume', METRIC))).toBe('10.0 l')
+    expect(figureText(formatQuantity(9_994_000, 'volume', METRIC))).toBe('9.99 l')
+    expect(figureText(formatQuantity(512_000, 'volume', METRIC))).toBe('0.51 l')
+    expect(figureText(formatQuantity(1_638_706.4, 'volume', FRACTIONAL))).toBe('100.0 cu in')
+    expect(figureText(formatQuantity(1_638_706.4, 'volume', DECIMAL))).toBe('100.0 cu in')
+  })
+
+  test('what air sounds: whole hertz, whole cents, ratios to a thousandth', () => {
+    expect(figureText(formatQuantity(126.275, 'resonance', METRIC))).toBe('126 Hz')
+    expect(figureText(formatQuantity(-49.6, 'interval', METRIC))).toBe('-50 cents')
+    expect(figureText(formatQuantity(0.8126, 'ratio', METRIC))).toBe('0.813')
+    expect(figureText(formatQuantity('none', 'ratio', METRIC))).toBe('none')
+  })
+
   test('areas: 1 sq in = 6.4516 cm² exactly', () => {
     expect(figureText(formatQuantity(645.16, 'area', METRIC))).toBe('6.5 cm²')
     expect(figureText(formatQuantity(6451.6, 'area', FRACTIONAL))).toBe('10.0 sq in')

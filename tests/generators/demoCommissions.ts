@@ -30,6 +30,7 @@ const SHOP: ShopDoc = {
   origin: 'tail',
   paperSize: 'A4',
   fixtures: {},
+  taps: {},
 }
 const SAVED_AT = '2026-11-25T08:30:00.000Z'
 const DEVICE = 'a11ce000-0000-4000-8000-000000000001'

@@ -1,8 +1,10 @@
 import { arc, type DemoModel, lining, noCutaway, notRead, rings, STEEL_PIECES, straight } from './demoModel.ts'
+import { ladderBack, ladderBracing, xBracing } from '../../src/record/patterns/bracings.ts'
+import { braced, SMALL_BOX, STEEL_BOX } from './demoBoxes.ts'
 import { SMALL_NECK, STEEL_NECK } from './demoNecks.ts'
 import { NYLON_STRING } from './demoNylon.ts'
 
-export const STEEL_STRING: DemoModel = {
+const STEEL_UNBRACED: DemoModel = {
   file: 'steelString',
   id: '0dd0de15-0000-4000-8000-000000000001',
   name: 'Meadow fourteen-fret',
@@ -62,6 +64,7 @@ export const STEEL_STRING: DemoModel = {
       ends: 'betweenLinings',
     },
     caul: { spanMm: 92, widthMm: 22, heightMm: 12, modulusGPa: 11, forceN: 300 },
+    ...STEEL_BOX,
     ...STEEL_NECK,
     soundhole: { centreMm: 356, radiusMm: 50, cutterMm: 6 },
     rosette: {
@@ -79,7 +82,7 @@ export const STEEL_STRING: DemoModel = {
   },
 }
 
-export const SMALL: DemoModel = {
+const SMALL_UNBRACED: DemoModel = {
   file: 'small',
   id: '0dd0de15-0000-4000-8000-000000000002',
   name: 'Pipit fourteen-fret',
@@ -136,6 +139,7 @@ export const SMALL: DemoModel = {
     binding: { heightMm: 4, thicknessMm: 1.5, topPurflingMm: 0, backPurflingMm: 0 },
     sideBraces: { form: 'none', atMm: null, spacingMm: 90, widthMm: 6, thicknessMm: 2.5, ends: 'betweenLinings' },
     caul: { spanMm: 60, widthMm: 16, heightMm: 9, modulusGPa: 11, forceN: 150 },
+    ...SMALL_BOX,
     ...SMALL_NECK,
     soundhole: { centreMm: 223.5, radiusMm: 33, cutterMm: 5 },
     rosette: {
@@ -149,4 +153,12 @@ export const SMALL: DemoModel = {
   },
 }
 
+export const STEEL_STRING: DemoModel = {
+  ...STEEL_UNBRACED,
+  plan: braced(STEEL_UNBRACED.plan, xBracing, ladderBack),
+}
+export const SMALL: DemoModel = {
+  ...SMALL_UNBRACED,
+  plan: braced(SMALL_UNBRACED.plan, ladderBracing, ladderBack),
+}
 export const DEMO_MODELS: readonly DemoModel[] = [STEEL_STRING, SMALL, NYLON_STRING]

@@ -73,6 +73,8 @@ export const STEEL_NECK: NeckPlans = {
     plateMm: 2.4,
     plateFromMm: 168,
     plateToMm: 228,
+    plateTailWidthMm: 180,
+    plateNeckWidthMm: 76,
   },
   neck: {
     joint: 'boltedTenon',
@@ -160,6 +162,8 @@ export const NYLON_NECK: NeckPlans = {
     plateMm: 0,
     plateFromMm: 165,
     plateToMm: 225,
+    plateTailWidthMm: 190,
+    plateNeckWidthMm: 190,
   },
   neck: {
     joint: 'sidesInHeel',
@@ -240,6 +244,8 @@ export const SMALL_NECK: NeckPlans = {
     plateMm: 1.8,
     plateFromMm: 96,
     plateToMm: 124,
+    plateTailWidthMm: 95,
+    plateNeckWidthMm: 85,
   },
   neck: {
     joint: 'butt',

@@ -1,3 +1,5 @@
+import { fanBracing, ladderBack } from '../../src/record/patterns/bracings.ts'
+import { braced, NYLON_BOX } from './demoBoxes.ts'
 import { NYLON_NECK } from './demoNecks.ts'
 import type { HalfWidthsPlan, Plan } from '../../src/core/plan.ts'
 import { type DemoModel, lining, noCutaway, rings, STEEL_PIECES } from './demoModel.ts'
@@ -48,7 +50,7 @@ const EVENFALL_READINGS: HalfWidthsPlan = {
   neckRadiusMm: null,
 }
 
-export const NYLON_STRING: DemoModel = {
+const UNBRACED: DemoModel = {
   file: 'nylonString',
   id: '0dd0de15-0000-4000-8000-000000000003',
   name: 'Evenfall twelve-fret',
@@ -108,6 +110,7 @@ export const NYLON_STRING: DemoModel = {
       ends: 'betweenLinings',
     },
     caul: { spanMm: 84, widthMm: 20, heightMm: 11, modulusGPa: 11, forceN: 250 },
+    ...NYLON_BOX,
     ...NYLON_NECK,
     soundhole: { centreMm: 336, radiusMm: 42.5, cutterMm: 6 },
     rosette: {
@@ -120,6 +123,8 @@ export const NYLON_STRING: DemoModel = {
     },
   },
 }
+
+export const NYLON_STRING: DemoModel = { ...UNBRACED, plan: braced(UNBRACED.plan, fanBracing, ladderBack) }
 
 /** The same body by its key widths. */
 export const BY_KEY_WIDTHS: Plan = {

@@ -1,5 +1,13 @@
 import fc from 'fast-check'
 import {
+  BRACE_KINDS,
+  BRACE_SIDES,
+  BRACE_STOPS,
+  BRACE_TAPERS,
+  BRACE_UNDERSIDES,
+  PLATES,
+} from '../../src/core/boxPlan.ts'
+import {
   BOARD_SURFACES,
   COMPENSATIONS,
   FRET_FANS,
@@ -25,6 +33,8 @@ import {
   TOP_FORMS,
 } from '../../src/core/plan.ts'
 import { PLAN_FIELDS, type PlanField } from '../../src/core/planFields.ts'
+import { WOOD_ROLES } from '../../src/core/wood/part.ts'
+import { BRACE_END_RANGES, BRACE_RANGES, MOST_BRACES, PLANK_RANGES } from '../../src/record/boxFields.ts'
 import {
   FIELDS,
   MOST_END_READINGS,
@@ -136,6 +146,33 @@ const string = fc.record({
 const numbersIn = (range: FieldRange, maxLength: number) =>
   fc.array(within(range) as fc.Arbitrary<number>, { maxLength })
 
+/** Ids that ends may name, so that braces stop at each other now and then. */
+const BRACE_IDS = Array.from({ length: 8 }, (_, i) => `b4ace000-0000-4000-8000-00000000000${i}`)
+const braceEnd = fc.record({
+  stops: fc.constantFrom(...BRACE_STOPS),
+  side: fc.constantFrom(...BRACE_SIDES),
+  xMm: within(BRACE_END_RANGES.xMm),
+  yMm: within(BRACE_END_RANGES.yMm),
+  braceId: fc.option(fc.constantFrom(...BRACE_IDS), { nil: null }),
+  letInMm: within(BRACE_END_RANGES.letInMm),
+  taper: fc.constantFrom(...BRACE_TAPERS),
+  taperMm: within(BRACE_END_RANGES.taperMm),
+  endHeightMm: within(BRACE_END_RANGES.endHeightMm),
+})
+const brace = fc.record({
+  order: fc.constantFrom('g', 'm', 't'),
+  plate: fc.constantFrom(...PLATES),
+  kind: fc.constantFrom(...BRACE_KINDS),
+  twin: fc.boolean(),
+  from: braceEnd,
+  to: braceEnd,
+  widthMm: within(BRACE_RANGES.widthMm),
+  heightMm: within(BRACE_RANGES.heightMm),
+  underside: fc.constantFrom(...BRACE_UNDERSIDES),
+  archRadiusMm: within(BRACE_RANGES.archRadiusMm),
+  lapped: fc.boolean(),
+})
+
 /** Fields replaced whole, and those that choose. */
 const VALUES: Readonly<Partial<Record<PlanField, fc.Arbitrary<unknown>>>> = {
   handed: fc.constantFrom(...HANDS),
@@ -157,6 +194,22 @@ const VALUES: Readonly<Partial<Record<PlanField, fc.Arbitrary<unknown>>>> = {
   'sideBraces.atMm': fc.option(
     fc.array(within(SIDE_BRACE_RANGE) as fc.Arbitrary<number>, { maxLength: MOST_SIDE_BRACES }),
     { nil: null },
+  ),
+  'bracing.braces': fc.oneof(
+    { weight: 6, arbitrary: fc.dictionary(fc.constantFrom(...BRACE_IDS), brace, { maxKeys: 8 }) },
+    { weight: 1, arbitrary: fc.dictionary(fc.uuid(), brace, { maxKeys: MOST_BRACES }) },
+  ),
+  'cutting.woods': fc.constantFrom(...DEMO_MODELS.map(({ plan }) => plan.cutting.woods)),
+  'cutting.planks': fc.dictionary(
+    fc.uuid(),
+    fc.record({
+      order: fc.constantFrom('g', 'm', 't'),
+      role: fc.constantFrom(...WOOD_ROLES),
+      lengthMm: within(PLANK_RANGES.lengthMm),
+      widthMm: within(PLANK_RANGES.widthMm),
+      thicknessMm: within(PLANK_RANGES.thicknessMm),
+    }),
+    { maxKeys: 4 },
   ),
   'scale.fan': fc.constantFrom(...FRET_FANS),
   'board.surface': fc.constantFrom(...BOARD_SURFACES),

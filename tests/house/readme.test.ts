@@ -20,12 +20,16 @@ const unitOf = (key: (typeof NUMBER_KEYS)[number]): string =>
     torque: 'N m',
     frequency: 'Hz',
     linearMass: 'g/m',
+    volume: 'mm³',
+    ratio: 'ratio',
+    interval: 'cents',
+    resonance: 'Hz',
   })[aboutNumber(key).quantity]
 
 test('the README lists every number with its unit, under its name in the program, and no other', () => {
   const rows = readme
     .split('\n')
-    .filter((line) => /^\| `[\w.[\]]+` \| (mm²?|rad|count|N|MPa|N m|Hz|g\/m) \|/.test(line))
+    .filter((line) => /^\| `[\w.[\]]+` \| (mm[²³]?|ratio|cents|rad|count|N|MPa|N m|Hz|g\/m) \|/.test(line))
   expect(rows).toEqual(NUMBER_KEYS.map((key) => `| \`${key}\` | ${unitOf(key)} | ${NUMBER_WORDS[key].name} |`))
 })
 
@@ -35,7 +39,10 @@ test('a key says its unit itself', () => {
       mm: /Mm$/,
       rad: /Rad$/,
       'mm²': /Mm2$/,
-      count: /(passes|inflections|blank|number|fret|count)$/,
+      'mm³': /Mm3$/,
+      ratio: /ratio$/,
+      cents: /cents$/,
+      count: /(passes|inflections|blank|number|otherNumber|fret|count)$/,
       N: /N$/,
       'N m': /Nm$/,
       Hz: /Hz$/,

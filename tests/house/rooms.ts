@@ -55,7 +55,8 @@ export const ROOMS: Readonly<Record<string, Room>> = {
 export const CORE_FOLDERS: Readonly<Record<string, readonly string[]>> = {
   units: [],
   geometry: ['units'],
-  instrument: ['units', 'geometry', 'figure.ts', 'plan.ts', 'neckPlan.ts'],
+  instrument: ['units', 'geometry', 'figure.ts', 'plan.ts', 'neckPlan.ts', 'boxPlan.ts'],
+  wood: ['units', 'instrument', 'figure.ts', 'plan.ts', 'numbers.ts'],
 }
 
 /** What of the core a view may call: tables, lists, and a part that answers one question; nothing that computes an instrument or draws a curve. */
@@ -63,6 +64,7 @@ export const CORE_FOR_VIEWS: readonly string[] = [
   'catalogue.ts',
   'numbers.ts',
   'plan.ts',
+  'boxPlan.ts',
   'planFields.ts',
   'fixture.ts',
   'fixtureFits.ts',
@@ -70,5 +72,7 @@ export const CORE_FOR_VIEWS: readonly string[] = [
   'findings.ts',
   'figure.ts',
   'instrument',
+  'shopAir.ts',
   'units',
+  'wood',
 ]

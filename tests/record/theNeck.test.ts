@@ -5,6 +5,7 @@ import { compute } from '../../src/core/compute.ts'
 import { type NumberKey, readNumbers } from '../../src/core/numbers.ts'
 import { bundleOfFile, readCommissionFile } from '../../src/record/door.ts'
 import { boardThrough } from '../../src/record/migrations/oldBoard.ts'
+import { theBox } from '../../src/record/migrations/theBox.ts'
 import { theNeck } from '../../src/record/migrations/theNeck.ts'
 import { planSchema } from '../../src/record/planSchema.ts'
 import { takeBack, undoable } from '../../src/record/undo.ts'
@@ -109,7 +110,7 @@ describe('the board of version 2', () => {
             rim: { ...plan.rim, depthAtNeckMm },
             outline: { ...plan.outline, lengthMm },
           }
-          const row = theNeck.row({ kind: 'model', doc: { family, plan: old } })
+          const row = theBox.row(theNeck.row({ kind: 'model', doc: { family, plan: old } }))
           expect(planSchema.safeParse((row['doc'] as Json)['plan'])).toMatchObject({ success: true })
         },
       ),

@@ -8,6 +8,7 @@ import { sideDrawing } from '../../src/drawing/sideDrawing.ts'
 import { DrawingFrame } from '../../src/ui/DrawingFrame.tsx'
 import { plainValue } from '../drawing/everyDrawing.ts'
 import { STEEL_STRING } from '../generators/demoModels.ts'
+import { DRAWING_WORDS } from '../../src/words/drawings.ts'
 
 const computed = compute(STEEL_STRING.plan)
 const plan = planDrawing(computed)
@@ -15,7 +16,7 @@ const nameOf = ({ key, row }: NumberRef) => `${key} ${row ?? ''}`.trim()
 
 describe('a drawing in its frame', () => {
   test('without tapping it is one picture with a name', () => {
-    render(<DrawingFrame mode="screen" drawing={plan} formatValue={plainValue} />)
+    render(<DrawingFrame mode="screen" drawing={plan} told={DRAWING_WORDS.plan} formatValue={plainValue} />)
     expect(screen.getByRole('img', { name: /plan of the body/i })).toBeInTheDocument()
     expect(screen.getByText('Seen from the front')).toBeVisible()
     expect(screen.getByText('TREBLE')).toBeInTheDocument()
@@ -24,7 +25,16 @@ describe('a drawing in its frame', () => {
   test('a figure is tapped by hand and by key, and is lit when it is the one in hand', async () => {
     const onTap = vi.fn<(ref: NumberRef) => void>()
     const lit = { key: 'body.waistMm', row: null } as const
-    render(<DrawingFrame mode="screen" drawing={plan} formatValue={plainValue} lit={lit} tapping={{ onTap, nameOf }} />)
+    render(
+      <DrawingFrame
+        mode="screen"
+        drawing={plan}
+        told={DRAWING_WORDS.plan}
+        formatValue={plainValue}
+        lit={lit}
+        tapping={{ onTap, nameOf }}
+      />,
+    )
     const waist = screen.getByRole('button', { name: 'body.waistMm: 238.0' })
     expect(waist).toHaveAttribute('aria-pressed', 'true')
     expect(screen.getByRole('button', { name: 'body.lowerBoutMm: 392.0' })).toHaveAttribute('aria-pressed', 'false')
@@ -40,6 +50,7 @@ describe('a drawing in its frame', () => {
       <DrawingFrame
         mode="screen"
         drawing={sideDrawing(computed, times)}
+        told={DRAWING_WORDS.side}
         formatValue={plainValue}
         heights={{ most: 20, onChange }}
       />
@@ -54,7 +65,14 @@ describe('a drawing in its frame', () => {
 
   test('on paper it stands still at the width it is given', () => {
     const { container } = render(
-      <DrawingFrame mode="paper" drawing={plan} formatValue={plainValue} widthMm={90} heightMm={60} />,
+      <DrawingFrame
+        mode="paper"
+        drawing={plan}
+        told={DRAWING_WORDS.plan}
+        formatValue={plainValue}
+        widthMm={90}
+        heightMm={60}
+      />,
     )
     const svg = container.querySelector('svg')!
     expect(svg).toHaveAttribute('width', '90mm')

@@ -49,11 +49,12 @@ describe('fields that count', () => {
   })
 })
 
-it('everything inside the rim is changed on one sheet, the hand where the outline is', () => {
-  const parts = ['linings', 'binding', 'sideBraces', 'caul']
+it('everything inside the rim is changed on one sheet, its edges on another, the hand where the outline is', () => {
+  const parts = ['linings', 'sideBraces', 'caul']
   const inside = PLAN_FIELDS.filter((field) => parts.includes(field.split('.')[0] ?? ''))
   expect(inside.length).toBeGreaterThan(15)
   expect(new Set(inside.map(sheetOfField))).toEqual(new Set(['linings']))
+  expect(sheetOfField('binding.heightMm')).toBe('edges')
   expect(sheetOfField('handed')).toBe('outline')
 })
 

@@ -30,6 +30,7 @@ const shop: ShopDoc = {
   origin: 'tail',
   paperSize: 'A4',
   fixtures: {},
+  taps: {},
 }
 
 function open(firstChosen: readonly string[] = stages.map(({ id }) => id)) {

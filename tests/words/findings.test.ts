@@ -103,6 +103,31 @@ const SAMPLES: Record<FindingCode, Pick<Finding, 'fields' | 'values'>> = {
   postOffHead: { fields: ['head.lengthMm'], values: { string: 2, leftMm: 3 } },
   nutAngleUnusual: { fields: ['head.angleDeg'], values: { string: 3, overNutRad: 0.33 } },
   stringBendsAtNut: { fields: ['head.lastAcrossMm'], values: { string: 3, sideRad: 0.24 } },
+  braceHasNoLength: { fields: ['bracing.braces'], values: { brace: 3 } },
+  braceOutsideRim: { fields: ['bracing.braces'], values: { brace: 3 } },
+  braceMeetsNothing: { fields: ['bracing.braces'], values: { brace: 3 } },
+  bracesCollide: { fields: ['bracing.braces'], values: { brace: 3, other: 5, byMm: 2.5 } },
+  braceThroughHole: { fields: ['bracing.braces', 'soundhole.centreMm'], values: { brace: 3, byMm: 6 } },
+  braceTooTallInside: { fields: ['bracing.braces'], values: { brace: 3, heightMm: 40, insideMm: 36 } },
+  braceUnderBlock: { fields: ['bracing.braces', 'blocks.tail.thicknessMm'], values: { brace: 3, end: 0, byMm: 4 } },
+  rodOrBoltMeetsBrace: { fields: ['bracing.braces', 'neck.rodLengthMm'], values: { brace: 3, which: 0 } },
+  plateMissesFeet: { fields: ['bridge.plateTailWidthMm', 'bridge.pinSpreadMm'], values: { byMm: 4 } },
+  plateOverBrace: { fields: ['bridge.plateTailWidthMm', 'bracing.braces'], values: { brace: 3, byMm: 4 } },
+  noAirLeft: { fields: ['rim.depthAtTailMm', 'rim.depthAtNeckMm'], values: { grossMm3: 1e5, takenUpMm3: 2e5 } },
+  noFreeHole: { fields: ['scale.frets', 'soundhole.centreMm'], values: {} },
+  heardUnlikely: { fields: ['air.heardHz'], values: { heardHz: 190, rigidHz: 126, lowHz: 75.6, highHz: 126 } },
+  bindingsMeet: { fields: ['binding.heightMm'], values: { byMm: 2 } },
+  bindingTooLow: { fields: ['binding.heightMm', 'plates.topMm'], values: { heightMm: 2, plateMm: 2.8 } },
+  bindingThroughSide: { fields: ['binding.thicknessMm'], values: { throughMm: 0.3, belowMm: 1.2 } },
+  bindingTight: {
+    fields: ['binding.thicknessMm', 'outline.pieces'],
+    values: { radiusMm: 33, atMm: 690, thicknessMm: 2, times: 16.5, isHard: 0 },
+  },
+  purflingTooDeep: { fields: ['edges.purflingDepthMm', 'plates.topMm'], values: { plate: 0, leftMm: 0.4 } },
+  wedgeThroughSide: { fields: ['edges.wedgeDepthMm'], values: { leftMm: 8, intoMm: 14 } },
+  wedgeWiderThanBlock: { fields: ['edges.wedgeTopMm', 'blocks.tail.widthMm'], values: { byMm: 4 } },
+  wedgeAllPurfling: { fields: ['edges.wedgePurflingMm', 'edges.wedgeTopMm'], values: { purflingMm: 5 } },
+  backStripTooDeep: { fields: ['edges.backStripDepthMm'], values: { leftMm: 0.6, isHeld: 1 } },
 }
 
 describe.each(FINDING_CODES)('%s', (code) => {
@@ -195,6 +220,7 @@ it.each([
   ['holdsInSlot', { string: 6, woodMm: -1.6 }, 'past the slot’s back wall'],
   ['postOffHead', { string: 2, leftMm: -62 }, 'beyond the head’s end'],
   ['plateMissesBridge', { behindMm: -2, beforeMm: 14 }, 'falls short by'],
+  ['plateMissesFeet', { byMm: -4 }, 'falls short of'],
   ['rodTooDeep', { woodMm: -0.5 }, 'beyond the neck’s back'],
   ['rodMeetsBolt', { clearMm: -1 }, 'into the first bolt’s way'],
   ['tenonTooDeep', { leftMm: -3 }, 'longer than the block is thick'],
@@ -203,6 +229,9 @@ it.each([
   ['headTooThin', { coreMm: -0.5 }, 'thicker than the head'],
   ['neckTooSteep', { angleRad: -0.149 }, 'lean forward'],
   ['stringBendsAtNut', { string: 1, sideRad: -0.24 }, 'turns inward'],
+  ['purflingTooDeep', { plate: 1, leftMm: -0.4 }, 'deeper than the back'],
+  ['wedgeThroughSide', { leftMm: -2, intoMm: 24 }, 'deeper than that is thick'],
+  ['backStripTooDeep', { leftMm: -0.3, isHeld: 1 }, 'deeper than the back'],
 ] as const)('never calls what is missing something left over: %s', (code, values, words) => {
   const { fields } = SAMPLES[code]
   const { sentence } = findingSentence({ code, weight: 'cannot', fields, values }, say)

@@ -90,6 +90,8 @@ describe('words of numbers', () => {
       'strings[]',
       'pins[]',
       'tuners[]',
+      'edgePlaces[]',
+      'edgeStrips[]',
     ]
     const braces = ['sideBraces[]', 'trebleBraces[]']
     const parts = [
@@ -110,6 +112,9 @@ describe('words of numbers', () => {
       'bridge',
       'neck',
       'head',
+      'edges',
+      'endWedge',
+      'backStrip',
     ]
     for (const part of [...parts, ...lists, ...braces]) {
       const names = NUMBER_KEYS.filter((key) => key.startsWith(`${part}.`)).map((key) => NUMBER_WORDS[key].name)

@@ -24,11 +24,11 @@ const TREBLE = [
 const FAN = ['scale.squareFret'] as const satisfies readonly PlanField[]
 const SLANT = [...COMPENSATION, ...FAN, 'strings.saddleSpreadMm'] as const satisfies readonly PlanField[]
 const MIDDLE = [...JOINT, ...COMPENSATION] as const satisfies readonly PlanField[]
-const FRONT = [...MIDDLE, 'bridge.saddleFromFrontMm'] as const satisfies readonly PlanField[]
+export const FRONT = [...MIDDLE, 'bridge.saddleFromFrontMm'] as const satisfies readonly PlanField[]
 /** The top where the bridge stands. */
 const UNDER = [...OUTLINE, ...PLATE, ...FRONT, 'bridge.widthMm'] as const satisfies readonly PlanField[]
 const HOLDS = [...LENGTH, ...MIDDLE, 'bridge.holdsBehindMm'] as const satisfies readonly PlanField[]
-const PINS = [
+export const PINS = [
   ...HOLDS,
   ...SLANT,
   'bridge.holds',

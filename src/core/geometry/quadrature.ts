@@ -14,3 +14,14 @@ export function integrate(f: (t: number) => number, from: number, to: number): n
   }
   return sum * half
 }
+
+/** Gauss-Legendre's two and three points on [0, 1], exact up to degrees 3 and 5: for stretches that turn little. Source: closed form. */
+export const TWO_POINTS = [
+  { at: (1 - Math.sqrt(1 / 3)) / 2, weight: 1 / 2 },
+  { at: (1 + Math.sqrt(1 / 3)) / 2, weight: 1 / 2 },
+] as const
+export const THREE_POINTS = [
+  { at: (1 - Math.sqrt(3 / 5)) / 2, weight: 5 / 18 },
+  { at: 1 / 2, weight: 4 / 9 },
+  { at: (1 + Math.sqrt(3 / 5)) / 2, weight: 5 / 18 },
+] as const

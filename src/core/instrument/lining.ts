@@ -97,19 +97,23 @@ export function liningLengths(site: {
 }
 
 /**
- * The way along the inner face of one half, piece by piece: s - t x turning, less t tan(turn / 2) on both sides of a sharp corner, where
- * the inner faces meet in a mitre (more, where the corner looks inward).
+ * The way along a line so far inside the outer face of one half, for each stretch between sharp corners: s - t x turning, less
+ * t tan(turn / 2) on both sides of such a corner, where the lines meet in a mitre (more, where the corner looks inward).
  */
-export function innerLengthMm(half: SideRun, sideThicknessMm: number): number {
+export function insidePiecesMm(half: SideRun, insetMm: number): number[] {
   const wood = upToMm(half.curve, half.woodEndMm)
   const pieces = sidePieces(wood, wood.lengthMm)
   const mitreMm = (sMm: number) =>
-    wood.corners.reduce((sum, corner) => sum + (corner.sMm === sMm ? tanHalf(corner.turnRad) : 0), 0) * sideThicknessMm
-  return pieces.reduce((sum, { fromMm, toMm }, i) => {
+    wood.corners.reduce((sum, corner) => sum + (corner.sMm === sMm ? tanHalf(corner.turnRad) : 0), 0) * insetMm
+  return pieces.map(({ fromMm, toMm }, i) => {
     const cutMm = (i > 0 ? mitreMm(fromMm) : 0) + (i + 1 < pieces.length ? mitreMm(toMm) : 0)
-    return sum + Math.max(innerBetweenMm(wood, fromMm, toMm, sideThicknessMm) - cutMm, 0)
-  }, 0)
+    return Math.max(innerBetweenMm(wood, fromMm, toMm, insetMm) - cutMm, 0)
+  })
 }
+
+/** The whole way along the inner face of one half. */
+export const innerLengthMm = (half: SideRun, sideThicknessMm: number): number =>
+  insidePiecesMm(half, sideThicknessMm).reduce((sum, pieceMm) => sum + pieceMm, 0)
 
 /** A mitre is followed to corners of 150 degrees. */
 const tanHalf = (turnRad: number): number => Math.tan(Math.min(Math.max(turnRad / 2, -MITRE_RAD), MITRE_RAD))

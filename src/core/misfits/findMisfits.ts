@@ -2,10 +2,13 @@ import type { Geometry } from '../compute.ts'
 import type { Finding } from '../findings.ts'
 import type { Numbers } from '../numbers.ts'
 import type { Plan } from '../plan.ts'
+import { airMisfits } from './airMisfits.ts'
 import { boardMisfits } from './boardMisfits.ts'
+import { bracingMisfits } from './bracingMisfits.ts'
 import { bridgeMisfits } from './bridgeMisfits.ts'
 import { blockMisfits } from './blockMisfits.ts'
 import { domeMisfits } from './domeMisfits.ts'
+import { edgeMisfits } from './edgeMisfits.ts'
 import { holeMisfits } from './holeMisfits.ts'
 import { insideMisfits } from './insideMisfits.ts'
 import { neckBlankMisfits } from './neckBlankMisfits.ts'
@@ -32,5 +35,8 @@ export function findMisfits(plan: Plan, numbers: Numbers, geometry: Geometry): F
   neckSetMisfits(plan, numbers, geometry, report)
   bridgeMisfits(plan, numbers, report)
   neckBlankMisfits(plan, numbers, report)
+  bracingMisfits(plan, numbers, geometry, report)
+  edgeMisfits(plan, numbers, report)
+  airMisfits(plan, numbers, report)
   return found
 }

@@ -4,6 +4,7 @@ import type { Point } from '../../core/geometry/point.ts'
 import { shapesBounds } from '../bounds.ts'
 import { label, ordinate, outside } from '../dimension.ts'
 import type { Drawing, Shape } from '../drawing.ts'
+import { bridgePlateOutline } from '../bridgePlateOutline.ts'
 import { figured, figuredAcross } from '../figured.ts'
 import { circle, closed, drawn, rectangle, through } from '../line.ts'
 
@@ -33,19 +34,7 @@ export function bridgeDrawing({ numbers, geometry }: Computed, bridge: BridgePla
   const trebleY = lines.at(-1)?.saddleAcrossMm ?? half / 2
   const shapes: Shape[] = [
     drawn('edge', rectangle(b.backEdgeAtMm, -half, b.frontEdgeAtMm, half)),
-    ...(bridge.plateMm > 0
-      ? [
-          drawn(
-            'hidden',
-            rectangle(
-              Math.min(bridge.plateFromMm, bridge.plateToMm),
-              -half * 0.8,
-              Math.max(bridge.plateToMm, bridge.plateFromMm + 1),
-              half * 0.8,
-            ),
-          ),
-        ]
-      : []),
+    ...(bridge.plateMm > 0 ? [drawn('hidden', bridgePlateOutline(bridge))] : []),
     drawn(
       'edge',
       closed(through([slotCorner(-sl, -sw), slotCorner(-sl, sw), slotCorner(sl, sw), slotCorner(sl, -sw)])),

@@ -38,6 +38,8 @@ export interface NamedRows {
   /** Over the names. */
   readonly head: string
   readonly names: readonly string[]
+  /** Which row of the list each name stands for, where some are left out. */
+  readonly at?: readonly number[]
   readonly keys: readonly NumberKey[]
   /** Boxes of a number: one for each half of the body it is read on, none for what is looked up. */
   readonly boxesOf: (key: NumberKey) => 0 | 1 | 2
@@ -55,18 +57,23 @@ interface Group {
 /** A row for each name with some of its numbers side by side; columns that do not fit beside the others take a further table. No rows: nothing. */
 export function rowsPieces(order: StageSheetOrder, rows: NamedRows, stage: StageOnSheet, column: Column): Piece[] {
   if (rows.names.length === 0 || rows.keys.length === 0) return []
-  const widths = rows.keys.map((key) => groupWidthMm(rows.boxesOf(key)))
-  const roomMm = column.widthMm - NAME_MM + GUTTER_MM
-  const tables = Math.ceil(widths.reduce((sum, width) => sum + width, 0) / roomMm - 1e-9)
-  const perTable = Math.ceil(rows.keys.length / tables)
-  return Array.from({ length: Math.ceil(rows.keys.length / perTable) }, (_, i) =>
-    rowsPiece(
-      order,
-      { ...rows, title: i === 0 ? rows.title : null, keys: rows.keys.slice(i * perTable, (i + 1) * perTable) },
-      stage,
-      column,
-    ),
+  return tablesOf(rows, column.widthMm - NAME_MM + GUTTER_MM).map((keys, i) =>
+    rowsPiece(order, { ...rows, title: i === 0 ? rows.title : null, keys }, stage, column),
   )
+}
+
+/** The columns of each table: as many as fit beside each other, in their order, and as even as that allows. */
+function tablesOf({ keys, boxesOf }: NamedRows, roomMm: number): NumberKey[][] {
+  const widthOf = (list: readonly NumberKey[]) => list.reduce((sum, key) => sum + groupWidthMm(boxesOf(key)), 0)
+  const least = Math.ceil(widthOf(keys) / roomMm - 1e-9)
+  for (let count = least; count < keys.length; count++) {
+    const perTable = Math.ceil(keys.length / count)
+    const tables = Array.from({ length: Math.ceil(keys.length / perTable) }, (_, i) =>
+      keys.slice(i * perTable, (i + 1) * perTable),
+    )
+    if (tables.every((table) => widthOf(table) <= roomMm + 1e-9)) return tables
+  }
+  return keys.map((key) => [key])
 }
 
 const groupWidthMm = (boxes: number): number =>
@@ -138,7 +145,7 @@ function rowsPiece(order: StageSheetOrder, rows: NamedRows, stage: StageOnSheet,
     for (const { key, boxes, leftMm, targetRightMm } of groups) {
       marks.push(
         ...cellFigureMarks(
-          targetFigure(order, key, valuesOf(order, key)[row] ?? 'none'),
+          targetFigure(order, key, valuesOf(order, key)[rows.at?.[row] ?? row] ?? 'none'),
           targetRightMm,
           middle,
           { sizePt: TYPE.cellTarget, weight: 'strong', anchor: 'end' },

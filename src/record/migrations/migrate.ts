@@ -3,6 +3,7 @@ import { isPlainObject } from '../path.ts'
 import { type DoorProblem, wrongField } from '../problem.ts'
 import { accept, type Result, refuse } from '../result.ts'
 import { everyBody } from './everyBody.ts'
+import { theBox } from './theBox.ts'
 import { theNeck } from './theNeck.ts'
 
 type Json = Record<string, unknown>
@@ -22,7 +23,7 @@ export interface Migration {
 }
 
 /** Every step there has been, in order, without gaps, the last one reaching SCHEMA_VERSION. Version 1 is the first. */
-export const MIGRATIONS: readonly Migration[] = [everyBody, theNeck]
+export const MIGRATIONS: readonly Migration[] = [everyBody, theNeck, theBox]
 
 /** A document with its log and its facts, as stored or as read from a file: nothing is known about it yet. */
 export interface RawBundle {

@@ -99,6 +99,16 @@ function sheetOfNumber(key: NumberKey): Sheet {
     case 'trebleBraces':
     case 'caul':
       return 'linings'
+    case 'braces':
+    case 'braceArch':
+    case 'braceCrossings':
+    case 'jointStrip':
+      return 'bracing'
+    case 'edges':
+    case 'edgePlaces':
+    case 'trebleEdgePlaces':
+    case 'edgeStrips':
+      return 'edges'
     default:
       return 'rosette'
   }

@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react'
 import { drawingOf } from '../../drawing/drawingOf.ts'
-import { BLOCKS_WORDS } from '../../words/sheets.ts'
+import { BLOCKS_WORDS } from '../../words/bodySheets.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { ContourTable } from './ContourTable.tsx'
 import { FixtureFits } from './FixtureFits.tsx'

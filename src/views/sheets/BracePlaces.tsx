@@ -4,7 +4,7 @@ import { setField } from '../../record/changes/setField.ts'
 import { MOST_SIDE_BRACES, SIDE_BRACE_RANGE } from '../../record/fields.ts'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { FIELD_WORDS } from '../../words/fields.ts'
-import { LININGS_WORDS } from '../../words/sheets.ts'
+import { LININGS_WORDS } from '../../words/linings.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetField } from './useSheetField.ts'
 

@@ -1,4 +1,4 @@
-import { BLOCKS_WORDS } from '../../words/sheets.ts'
+import { BLOCKS_WORDS } from '../../words/bodySheets.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { TableTools } from './TableTools.tsx'

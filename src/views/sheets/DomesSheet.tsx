@@ -1,7 +1,7 @@
 import { useCallback, useDeferredValue, useMemo, useState } from 'react'
 import type { NumberRef } from '../../drawing/drawing.ts'
 import { drawingOf } from '../../drawing/drawingOf.ts'
-import { DOMES_WORDS, SIDES_WORDS } from '../../words/sheets.ts'
+import { DOMES_WORDS, SIDES_WORDS } from '../../words/bodySheets.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { FixtureFits } from './FixtureFits.tsx'
 import { GapTable } from './GapTable.tsx'

@@ -1,6 +1,6 @@
 import type { NumberKey } from '../../core/catalogue.ts'
 import { readNumbers } from '../../core/numbers.ts'
-import { DOMES_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import { DOMES_WORDS, TABLE_WORDS } from '../../words/bodySheets.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { TableTools } from './TableTools.tsx'

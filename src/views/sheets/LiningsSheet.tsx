@@ -3,7 +3,9 @@ import { stationAt } from '../../core/instrument/placeByX.ts'
 import { rimRowAt } from '../../core/instrument/rim.ts'
 import { drawingOf } from '../../drawing/drawingOf.ts'
 import type { HalfName } from '../../drawing/innerFace.ts'
-import { LININGS_WORDS, PLACE_WORDS, SIDES_WORDS } from '../../words/sheets.ts'
+import { LININGS_WORDS } from '../../words/linings.ts'
+import { SIDES_WORDS } from '../../words/bodySheets.ts'
+import { PLACE_WORDS } from '../../words/sheets.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { BracePlaces } from './BracePlaces.tsx'
 import { OriginSwitch } from './OriginSwitch.tsx'
@@ -94,10 +96,6 @@ export function LiningsSheet() {
           <PlanFields
             heading={LININGS_WORDS.back}
             fields={['linings.back.kind', 'linings.back.widthMm', 'linings.back.heightMm', 'linings.wastePercent']}
-          />
-          <PlanFields
-            heading={LININGS_WORDS.binding}
-            fields={['binding.heightMm', 'binding.thicknessMm', 'binding.topPurflingMm', 'binding.backPurflingMm']}
           />
           <PlanFields
             heading={LININGS_WORDS.braces}

@@ -1,5 +1,6 @@
 import { ORIGINS } from '../../core/instrument/placeByX.ts'
-import { ORIGIN_WORDS, TABLE_WORDS } from '../../words/sheets.ts'
+import { TABLE_WORDS } from '../../words/bodySheets.ts'
+import { ORIGIN_WORDS } from '../../words/sheets.ts'
 import { Switch } from './Switch.tsx'
 import { useSheetBench } from './sheetBench.ts'
 

@@ -9,7 +9,8 @@ import {
 import type { HalfName } from '../../drawing/innerFace.ts'
 import type { FieldBinding } from '../../ui/fieldBinding.ts'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
-import { ALONG_WORDS, ORIGIN_WORDS, SIDES_WORDS } from '../../words/sheets.ts'
+import { SIDES_WORDS } from '../../words/bodySheets.ts'
+import { ALONG_WORDS, ORIGIN_WORDS } from '../../words/sheets.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useLayout } from './useLayout.ts'
 

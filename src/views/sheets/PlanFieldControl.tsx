@@ -7,6 +7,7 @@ import { CountField } from '../../ui/CountField.tsx'
 import { DecimalField } from '../../ui/DecimalField.tsx'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { FIELD_WORDS } from '../../words/fields.ts'
+import { OPEN_WORDS } from '../../words/fields/box.ts'
 import { choicesOf } from '../../words/fields/choices.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useDocumentField } from './useSheetField.ts'
@@ -21,6 +22,9 @@ export type SingleField = Exclude<
   | 'outline.drawnPath'
   | 'sideBraces.atMm'
   | 'rosette.rings'
+  | 'bracing.braces'
+  | 'cutting.woods'
+  | 'cutting.planks'
   | 'board.markersAt'
   | 'strings.set'
   | 'strings.otherNotes'
@@ -59,7 +63,14 @@ export function PlanFieldControl({ field, solvedMm = null, openWord }: Props) {
     case 'count':
       return <CountField label={label} binding={as<number | null>(binding)} range={range} />
     case 'plain':
-      return <DecimalField label={label} binding={as<number | null>(binding)} range={range} />
+      return (
+        <DecimalField
+          label={label}
+          binding={as<number | null>(binding)}
+          range={range}
+          {...(OPEN_WORDS[field] === undefined ? {} : { emptyMeans: OPEN_WORDS[field] })}
+        />
+      )
     case 'choice':
       return <ChoiceField label={label} binding={as<string>(binding)} choices={choicesOf(field)} />
   }

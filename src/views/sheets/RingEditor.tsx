@@ -7,7 +7,7 @@ import { ChoiceField } from '../../ui/ChoiceField.tsx'
 import { CountField } from '../../ui/CountField.tsx'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { FIELD_WORDS, JOIN_WORDS, RING_WORDS } from '../../words/fields.ts'
-import { ROSETTE_WORDS } from '../../words/sheets.ts'
+import { ROSETTE_WORDS } from '../../words/bodySheets.ts'
 
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetField } from './useSheetField.ts'

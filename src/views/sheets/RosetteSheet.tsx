@@ -1,6 +1,6 @@
 import { useMemo } from 'react'
 import { drawingOf } from '../../drawing/drawingOf.ts'
-import { ROSETTE_WORDS } from '../../words/sheets.ts'
+import { ROSETTE_WORDS } from '../../words/bodySheets.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { PlanFields } from './PlanFields.tsx'
 import { QuestionSheet } from './QuestionSheet.tsx'

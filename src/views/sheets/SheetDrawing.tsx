@@ -1,8 +1,10 @@
 import { useMemo } from 'react'
 import type { Drawing, NumberRef } from '../../drawing/drawing.ts'
 import { DrawingFrame, type HeightsControl } from '../../ui/DrawingFrame.tsx'
+import type { DrawingHands } from '../../ui/DrawingHandles.tsx'
 import { useSheetFacts } from '../../ui/sheetFacts.ts'
 import { enlargedWords, SEEN_FROM_WORDS } from '../../words/drawing.ts'
+import { DRAWING_WORDS } from '../../words/drawings.ts'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { FIGURE_WORDS } from '../../words/sheets.ts'
 import { drawingFigure } from './drawingFigure.ts'
@@ -17,11 +19,12 @@ interface Props {
   readonly heights?: HeightsControl
   /** Told of a tapped figure, besides its being lit. */
   readonly onNumber?: (ref: NumberRef) => void
+  readonly hands?: DrawingHands
   readonly mostHeightPx?: number
 }
 
 /** A drawing on a sheet: figures in the shop's units, a tapped one lit here and wherever else it stands. */
-export function SheetDrawing({ drawing, heights, onNumber, mostHeightPx }: Props) {
+export function SheetDrawing({ drawing, heights, onNumber, hands, mostHeightPx }: Props) {
   const { units } = useSheetBench()
   const { lit, light } = useSheetPointer()
   const formatValue = useMemo(() => drawingFigure(units, FIGURE_WORDS), [units])
@@ -40,10 +43,12 @@ export function SheetDrawing({ drawing, heights, onNumber, mostHeightPx }: Props
     <DrawingFrame
       mode="screen"
       drawing={drawing}
+      told={DRAWING_WORDS[drawing.name]}
       formatValue={formatValue}
       lit={lit}
       tapping={tapping}
       heights={heights ?? null}
+      hands={hands ?? null}
       {...(mostHeightPx === undefined ? {} : { mostHeightPx })}
     />
   )

@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, useEffect, useMemo, useState } from 'react'
+import { type ComponentType, lazy, Suspense, useEffect, useMemo, useState } from 'react'
 import { useLocation } from 'wouter'
 import type { NumberKey } from '../../core/catalogue.ts'
 import type { Origin } from '../../core/instrument/placeByX.ts'
@@ -6,7 +6,6 @@ import type { NumberRef } from '../../drawing/drawing.ts'
 import type { Sheet } from '../../words/sheets.ts'
 import { useCommission, useShop, useWorkshop } from '../workshop.ts'
 import { awaitField, focusField, goToAwaitedField } from './goToField.ts'
-import { NumberHelp } from './NumberHelp.tsx'
 import { type SheetBench, SheetBenchContext } from './sheetBench.ts'
 import { sheetOfField } from './sheetOfField.ts'
 import { type SheetPointer, SheetPointerContext } from './sheetPointer.ts'
@@ -21,6 +20,10 @@ const SHEET_PARTS: Readonly<Record<Sheet, ComponentType>> = {
   blocks: lazy(async () => ({ default: (await import('./BlocksSheet.tsx')).BlocksSheet })),
   linings: lazy(async () => ({ default: (await import('./LiningsSheet.tsx')).LiningsSheet })),
   rosette: lazy(async () => ({ default: (await import('./RosetteSheet.tsx')).RosetteSheet })),
+  bracing: lazy(async () => ({ default: (await import('./box/BracingSheet.tsx')).BracingSheet })),
+  edges: lazy(async () => ({ default: (await import('./box/EdgesSheet.tsx')).EdgesSheet })),
+  air: lazy(async () => ({ default: (await import('./box/AirSheet.tsx')).AirSheet })),
+  cutting: lazy(async () => ({ default: (await import('./cutting/CuttingSheet.tsx')).CuttingSheet })),
   frets: lazy(async () => ({ default: (await import('./neck/FretsSheet.tsx')).FretsSheet })),
   strings: lazy(async () => ({ default: (await import('./neck/StringsSheet.tsx')).StringsSheet })),
   neckSet: lazy(async () => ({ default: (await import('./neck/NeckSetSheet.tsx')).NeckSetSheet })),
@@ -28,6 +31,9 @@ const SHEET_PARTS: Readonly<Record<Sheet, ComponentType>> = {
   neck: lazy(async () => ({ default: (await import('./neck/NeckSheet.tsx')).NeckSheet })),
   numbers: lazy(async () => ({ default: (await import('./NumbersSheet.tsx')).NumbersSheet })),
 }
+
+/** What a number is comes when it is first asked. */
+const NumberHelp = lazy(async () => ({ default: (await import('./NumberHelp.tsx')).NumberHelp }))
 
 /** One question about the instrument in hand, with its answer, its fields and its tables. */
 export function SheetView({ id, sheet }: { readonly id: string; readonly sheet: Sheet }) {
@@ -42,7 +48,11 @@ export function SheetView({ id, sheet }: { readonly id: string; readonly sheet: 
       <SheetPointerContext value={pointer}>
         <Part />
         <Arrival sheet={sheet} />
-        {helpOf !== null && <NumberHelp number={helpOf} onClose={() => openHelp(null)} />}
+        {helpOf !== null && (
+          <Suspense fallback={null}>
+            <NumberHelp number={helpOf} onClose={() => openHelp(null)} />
+          </Suspense>
+        )}
       </SheetPointerContext>
     </SheetBenchContext>
   )
@@ -70,12 +80,14 @@ function useBenchOf(id: string): SheetBench | null {
     return {
       id,
       number: doc.number,
+      title: doc.title,
       plan: doc.plan,
       computed,
       units: shopDoc.units,
       origin: shopDoc.origin,
       tolerances: { own: doc.tolerances, shop: shopDoc.tolerances },
       fixtures: shopDoc.fixtures,
+      taps: shopDoc.taps,
       readOnly,
       newId: newGesture,
       edit: (recipe, gesture) => void commission.edit(recipe, gesture),

@@ -1,7 +1,7 @@
 import { CATALOGUE, type NumberKey } from '../../core/catalogue.ts'
 import { readNumbers } from '../../core/numbers.ts'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
-import { LININGS_WORDS } from '../../words/sheets.ts'
+import { LININGS_WORDS } from '../../words/linings.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { TableTools } from './TableTools.tsx'

@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { copyText } from '../../device/copyText.ts'
 import { saveFile } from '../../device/saveFile.ts'
 import { writeCsv, writeTsv } from '../../files/csv.ts'
-import { TABLE_WORDS } from '../../words/sheets.ts'
+import { TABLE_WORDS } from '../../words/bodySheets.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { type FigureTable, tableText } from './tableText.ts'
 

@@ -5,7 +5,7 @@ import { setTolerance } from '../../record/changes/tolerances.ts'
 import { AngleField, type AngleRange } from '../../ui/AngleField.tsx'
 import { CountField } from '../../ui/CountField.tsx'
 import { LengthField, type LengthRange } from '../../ui/LengthField.tsx'
-import { HELP_WORDS } from '../../words/sheets.ts'
+import { HELP_WORDS } from '../../words/bodySheets.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetField } from './useSheetField.ts'
 
@@ -22,6 +22,10 @@ export const FIRST_TOLERANCE = {
   angle: radFromDeg(0.3),
   count: 1,
   area: null,
+  volume: null,
+  ratio: null,
+  interval: null,
+  resonance: null,
   force: null,
   stress: null,
   torque: null,
@@ -53,6 +57,10 @@ export function ToleranceField({ number, value }: { readonly number: NumberKey; 
     case 'count':
       return <CountField label={HELP_WORDS.toleranceField} binding={count} range={{ type: 'count', min: 0, max: 20 }} />
     case 'area':
+    case 'volume':
+    case 'ratio':
+    case 'interval':
+    case 'resonance':
     case 'force':
     case 'stress':
     case 'torque':

@@ -33,8 +33,11 @@ const entersBlock = ({ neck }: Plan) => neck.joint === 'boltedTenon' || neck.joi
 const hasBolts = ({ neck }: Plan) => neck.joint === 'boltedTenon' || neck.joint === 'butt'
 const hasRod = ({ neck }: Plan) => neck.rod === 'fitted'
 
-/** Fields of neck and bridge that count only with a form that is chosen beside them. */
-const NECK_RULES: Readonly<Partial<Record<PlanField, (plan: Plan) => boolean>>> = {
+const hasHoleRing = ({ bracing }: Plan) => bracing.holeRingMm > 0
+const hasPurfling = ({ binding }: Plan) => Math.max(binding.topPurflingMm, binding.backPurflingMm) > 0
+
+/** Fields that count only with a form that is chosen beside them. */
+const RULES: Readonly<Partial<Record<PlanField, (plan: Plan) => boolean>>> = {
   'scale.trebleLengthMm': isFanned,
   'scale.squareFret': isFanned,
   'board.radiusMm': ({ board }) => board.surface !== 'flat',
@@ -46,6 +49,16 @@ const NECK_RULES: Readonly<Partial<Record<PlanField, (plan: Plan) => boolean>>> 
   'bridge.compensationTrebleMm': isEntered,
   'bridge.plateFromMm': hasPlate,
   'bridge.plateToMm': hasPlate,
+  'bridge.plateTailWidthMm': hasPlate,
+  'bridge.plateNeckWidthMm': hasPlate,
+  'bracing.crossPatchThicknessMm': ({ bracing }) => bracing.crossPatchMm > 0,
+  'bracing.holeRingSetBackMm': hasHoleRing,
+  'bracing.holeRingThicknessMm': hasHoleRing,
+  'bracing.stripThicknessMm': ({ bracing }) => bracing.stripWidthMm > 0,
+  'edges.purflingDepthMm': hasPurfling,
+  'edges.wedgeDepthMm': ({ edges }) => Math.max(edges.wedgeTopMm, edges.wedgeBackMm) > 0,
+  'edges.wedgePurflingMm': ({ edges }) => Math.max(edges.wedgeTopMm, edges.wedgeBackMm) > 0,
+  'edges.backStripDepthMm': ({ edges }) => edges.backStripMm > 0,
   'neck.tenonWidthMm': entersBlock,
   'neck.tenonDepthMm': entersBlock,
   'neck.boltsAtMm': hasBolts,
@@ -61,8 +74,8 @@ export function isInUse(plan: Plan, field: PlanField): boolean {
   const { kind, cutaway } = plan.outline
   if (field === 'top.flatSlopeDeg' && plan.top.flatSlope !== 'entered') return false
   if (field.startsWith('top.')) return TOP_FIELDS[plan.top.form].includes(field)
-  const neck = NECK_RULES[field]
-  if (neck !== undefined) return neck(plan)
+  const rule = RULES[field]
+  if (rule !== undefined) return rule(plan)
   if (field === 'back.radiusMm') return plan.back.form !== 'flat'
   if (field === 'outline.pieces') return kind === 'compassArcs'
   if (field === 'outline.drawnPath') return kind === 'drawnPath'

@@ -1,6 +1,8 @@
 import type { Numbers } from '../../core/numbers.ts'
 import type { Plan } from '../../core/plan.ts'
 import type { NumberListName } from '../../words/names/lists.ts'
+import { BRACING_WORDS, braceName } from '../../words/box/bracing.ts'
+import { EDGES_WORDS } from '../../words/box/edges.ts'
 import { FRETS_WORDS, NECK_SET_WORDS } from '../../words/neck/sheets.ts'
 import { PLACE_WORDS } from '../../words/sheets.ts'
 import { stringNames } from './neck/stringNames.ts'
@@ -13,7 +15,19 @@ export function rowNames(of: NumberListName, count: number, numbers: Numbers, pl
   switch (of) {
     case 'places':
     case 'treblePlaces':
+    case 'edgePlaces':
+    case 'trebleEdgePlaces':
       return numbers[of].map(({ place }) => PLACE_WORDS[place])
+    case 'braces':
+      return numbers.braces.map(({ number, kind, half }) => braceName(number, kind, half))
+    case 'braceArch':
+      return numbers.braceArch.map(({ number }) => String(number))
+    case 'braceCrossings':
+      return numbers.braceCrossings.map(({ number, otherNumber }) => BRACING_WORDS.crossing(number, otherNumber))
+    case 'edgeStrips':
+      return numbers.edgeStrips.map(({ half, plate }) =>
+        EDGES_WORDS.strip(EDGES_WORDS.half[half], EDGES_WORDS.plate[plate]),
+      )
     case 'frets':
       return numbers.frets.map(({ number }) => String(number))
     case 'markers':

@@ -6,7 +6,7 @@ import type { Origin } from '../../core/instrument/placeByX.ts'
 import type { Plan } from '../../core/plan.ts'
 import type { PlanField } from '../../core/planFields.ts'
 import type { ShopUnits } from '../../core/quantity.ts'
-import type { CommissionRecord, ShopRecord } from '../../record/commission.ts'
+import type { CommissionRecord, ShopDoc, ShopRecord } from '../../record/commission.ts'
 import type { Recipe } from '../../record/edit.ts'
 
 export type Tolerances = Readonly<Partial<Record<NumberKey, number | null | undefined>>>
@@ -16,6 +16,7 @@ export interface SheetBench {
   readonly id: string
   /** Begins the name of files saved from the sheet. */
   readonly number: string
+  readonly title: string
   readonly plan: Plan
   readonly computed: Computed
   readonly units: ShopUnits
@@ -23,6 +24,8 @@ export interface SheetBench {
   readonly tolerances: { readonly own: Tolerances; readonly shop: Tolerances }
   /** Of the shop: what this instrument is held against. */
   readonly fixtures: Fixtures
+  /** Finished boxes of the shop as they were heard, by instrument. */
+  readonly taps: ShopDoc['taps']
   readonly readOnly: boolean
   readonly newId: () => string
   /** Runs a named change; all that carry one gesture are undone together. */

@@ -17,10 +17,18 @@ export function sheetOfField(field: PlanField): Sheet {
     case 'blocks':
       return 'blocks'
     case 'linings':
-    case 'binding':
     case 'sideBraces':
     case 'caul':
       return 'linings'
+    case 'bracing':
+      return 'bracing'
+    case 'cutting':
+      return 'cutting'
+    case 'air':
+      return 'air'
+    case 'binding':
+    case 'edges':
+      return 'edges'
     case 'scale':
     case 'board':
     case 'frets':

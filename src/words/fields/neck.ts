@@ -76,6 +76,8 @@ export const NECK_FIELDS: Record<FieldsUnder<'bridge' | 'neck' | 'head'>, FieldW
   'bridge.plateMm': { name: 'Bridge plate, thickness', hint: 'Inside, under the bridge; 0 for none.' },
   'bridge.plateFromMm': { name: 'Bridge plate begins at', hint: 'From the tail.' },
   'bridge.plateToMm': { name: 'Bridge plate ends at', hint: 'From the tail.' },
+  'bridge.plateTailWidthMm': { name: 'Bridge plate, width toward the tail', hint: 'Whole width, across the body.' },
+  'bridge.plateNeckWidthMm': { name: 'Bridge plate, width toward the neck', hint: 'Whole width, across the body.' },
   'neck.joint': { name: 'Joint of neck and body', hint: 'How the heel is held.' },
   'neck.heelCapMm': { name: 'Heel, width at its cap', hint: 'At the back of the body.' },
   'neck.tenonWidthMm': { name: 'Tenon, width', hint: 'Across.' },

@@ -153,7 +153,8 @@ export const BODY_STAGE_WORDS: Readonly<Record<BodyStage, StageWords>> = {
     title: 'Brace the top',
     lines: [
       'Work on the inside face: bass and treble are swapped from what the player sees. Mark both.',
-      'Arch each brace to the dish and chalk-fit it to the plate.',
+      'Plane each blank to its arch: the rise is over a straightedge from end to end. Chalk-fit it to the plate in the dish.',
+      'Lap what crosses by half, dry, before any glue; measure both laps from the same end.',
       'Glue in the dish, main braces first, the small ones when those have set.',
     ],
   },
@@ -225,7 +226,7 @@ export const BODY_STAGE_WORDS: Readonly<Record<BodyStage, StageWords>> = {
   cutLedges: {
     title: 'Cut the binding ledges',
     lines: [
-      'Guide the cutter on the side, not on the domed plate.',
+      'Guide the cutter on the side, not on the domed plate: where it rides on the dome, set it place by place from the table.',
       'Shallow passes, quarter by quarter as for the plates.',
       'Gauge height and depth at tail, bouts, waist and neck; clean the corners with a chisel.',
     ],

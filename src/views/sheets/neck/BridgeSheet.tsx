@@ -103,7 +103,13 @@ export function BridgeSheet() {
           />
           <PlanFields
             heading={BRIDGE_WORDS.plate}
-            fields={['bridge.plateMm', 'bridge.plateFromMm', 'bridge.plateToMm']}
+            fields={[
+              'bridge.plateMm',
+              'bridge.plateFromMm',
+              'bridge.plateToMm',
+              'bridge.plateTailWidthMm',
+              'bridge.plateNeckWidthMm',
+            ]}
           />
         </>
       }

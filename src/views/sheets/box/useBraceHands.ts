@@ -1,0 +1,96 @@
+import { useCallback, useMemo, useState } from 'react'
+import type { BraceEndPlan, PlateSide } from '../../../core/boxPlan.ts'
+import type { Point } from '../../../core/geometry/point.ts'
+import { innerRimOf } from '../../../core/instrument/brace/innerRim.ts'
+import { movedEnd } from '../../../core/instrument/brace/movedEnd.ts'
+import { bracesInOrder, placeBraces } from '../../../core/instrument/brace/placedBrace.ts'
+import { acrossPlate, braceCommands, movedBraces } from '../../../drawing/box/bracingFrame.ts'
+import { BRACE_END_RANGES } from '../../../record/boxFields.ts'
+import { changeBraceEnd } from '../../../record/changes/braces.ts'
+import type { DrawingHands } from '../../../ui/DrawingHandles.tsx'
+import { braceName, BRACING_WORDS } from '../../../words/box/bracing.ts'
+import { useSheetBench } from '../sheetBench.ts'
+import type { BraceInHand } from './braceNames.ts'
+
+const ENDS = ['from', 'to'] as const
+
+/** The braces of a plate under the maker's hand: tapped to choose one, its ends dragged. Only what is moved is placed anew until it is let go. */
+export function useBraceHands(
+  plate: PlateSide,
+  chosenRow: number | null,
+  take: (brace: BraceInHand | null) => void,
+): DrawingHands {
+  const bench = useSheetBench()
+  const { plan, computed, readOnly } = bench
+  const { handed } = plan
+  const { outline, rimSite, bracing } = computed.geometry
+  const { placed } = bracing
+  // Found once for an outline, however often it is asked.
+  const rim = useMemo(() => innerRimOf(outline, rimSite.sideThicknessMm), [outline, rimSite])
+  const [moving, setMoving] = useState<{ readonly end: 'from' | 'to'; readonly to: Point } | null>(null)
+  const chosen = chosenRow === null ? undefined : placed[chosenRow]
+
+  const nameOf = useCallback(
+    (row: number) => {
+      const brace = computed.numbers.braces[row]
+      return brace === undefined ? '' : braceName(brace.number, brace.kind, brace.half)
+    },
+    [computed],
+  )
+
+  /** What an end becomes where it is let go: as it is entered, for the copy that was taken hold of. */
+  const endAt = useCallback(
+    (end: 'from' | 'to', to: Point): Partial<BraceEndPlan> | null =>
+      chosen === undefined
+        ? null
+        : movedEnd(plan.bracing.braces[chosen.id]!, chosen, end, acrossPlate(to, plate, handed), BRACE_END_RANGES),
+    [chosen, plan, plate, handed],
+  )
+
+  /** All copies of the brace in hand, as they are while it is moved. */
+  const moved = useMemo(() => {
+    const brace = chosen === undefined ? undefined : plan.bracing.braces[chosen.id]
+    const values = moving === null ? null : endAt(moving.end, moving.to)
+    if (brace === undefined || chosen === undefined || moving === null || values === null) return []
+    const next = { ...brace, [moving.end]: { ...brace[moving.end], ...values } }
+    const all = placeBraces(bracesInOrder({ ...plan.bracing.braces, [chosen.id]: next }), rim)
+    return all.filter(({ id }) => id === chosen.id)
+  }, [chosen, moving, endAt, plan, rim])
+  const overlay = useMemo(() => movedBraces(moved, rim, plate, handed), [moved, rim, plate, handed])
+  const inHand = moved.find(({ half }) => half === chosen?.half) ?? chosen
+
+  return {
+    targets: placed.flatMap((brace, row) =>
+      brace.plan.plate === plate && brace.lengthMm > 0
+        ? [
+            {
+              id: String(row),
+              name: nameOf(row),
+              isChosen: row === chosenRow,
+              commands: braceCommands(brace, rim, plate, handed),
+            },
+          ]
+        : [],
+    ),
+    handles:
+      chosen === undefined || chosenRow === null || readOnly
+        ? []
+        : ENDS.map((end) => ({
+            id: end,
+            name: BRACING_WORDS.handle(BRACING_WORDS[end], nameOf(chosenRow)),
+            at: acrossPlate((inHand ?? chosen)[end].point, plate, handed),
+          })),
+    overlay,
+    onChoose: (id) => {
+      const brace = placed[Number(id)]
+      take(brace === undefined || Number(id) === chosenRow ? null : { id: brace.id, half: brace.half })
+    },
+    onMove: (id, to) => setMoving(to === null ? null : { end: id === 'from' ? 'from' : 'to', to }),
+    onLetGo: (id, to) => {
+      setMoving(null)
+      const end = id === 'from' ? 'from' : 'to'
+      const values = endAt(end, to)
+      if (chosen !== undefined && values !== null) bench.edit(changeBraceEnd(chosen.id, end, values), bench.newId())
+    },
+  }
+}

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type PointerEvent, useRef } from 'react'
+import { type KeyboardEvent, memo, type PointerEvent, useRef } from 'react'
 import type { Point } from '../core/geometry/point.ts'
 import type { PathCommand, PathShape } from '../drawing/drawing.ts'
 import { svgNumber, svgPath } from '../drawing/svgPath.ts'
@@ -49,9 +49,7 @@ interface Props {
 export function DrawingHandles({ hands, mmPerUnit }: Props) {
   return (
     <>
-      {hands.targets.map((target) => (
-        <Target key={target.id} target={target} onChoose={hands.onChoose} />
-      ))}
+      <Targets targets={hands.targets} onChoose={hands.onChoose} />
       <g className="hand-overlay" aria-hidden="true">
         {hands.overlay.map((shape, i) => (
           <path key={i} className={`line line-${shape.role}`} d={svgPath(shape.commands)} fill="none" />
@@ -63,6 +61,11 @@ export function DrawingHandles({ hands, mmPerUnit }: Props) {
     </>
   )
 }
+
+/** They stay as they are while something is moved. */
+const Targets = memo(function Targets({ targets, onChoose }: Pick<DrawingHands, 'targets' | 'onChoose'>) {
+  return targets.map((target) => <Target key={target.id} target={target} onChoose={onChoose} />)
+})
 
 function Target({ target, onChoose }: { readonly target: DrawingTarget; readonly onChoose: (id: string) => void }) {
   const { id, name, isChosen, commands } = target

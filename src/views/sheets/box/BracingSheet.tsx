@@ -5,13 +5,13 @@ import { braceName, BRACING_WORDS, PLATE_WORDS } from '../../../words/box/bracin
 import { BigFigure } from '../BigFigure.tsx'
 import { PlanFields } from '../PlanFields.tsx'
 import { QuestionSheet } from '../QuestionSheet.tsx'
-import { LeadingDrawing, SheetDrawing } from '../SheetDrawing.tsx'
+import { SheetDrawing } from '../SheetDrawing.tsx'
 import { useSheetBench } from '../sheetBench.ts'
+import { BracedPlate } from './BracedPlate.tsx'
 import { BraceEditor } from './BraceEditor.tsx'
 import { type BraceInHand, bracesOfPlate, rowInHand } from './braceNames.ts'
 import { BracePatterns } from './BracePatterns.tsx'
 import { ArchTable, BraceTable, CrossingTable, JointStripTable } from './BraceTables.tsx'
-import { useBraceHands } from './useBraceHands.ts'
 import './box.css'
 
 const ARCH_TIMES = 4
@@ -19,18 +19,13 @@ const ARCH_TIMES = 4
 /** Where do the braces go? */
 export function BracingSheet() {
   const bench = useSheetBench()
-  const { computed, plan } = bench
+  const { computed } = bench
   const [plate, setPlate] = useState<PlateSide>('top')
   const [inHand, take] = useState<BraceInHand | null>(null)
   const braces = bracesOfPlate(bench, plate)
   const chosen = braces.find(({ id }) => id === inHand?.id) ?? null
   const rowOfChosen = chosen === null || inHand === null ? null : rowInHand(computed.numbers.braces, inHand)
   const row = rowOfChosen === null ? undefined : computed.numbers.braces[rowOfChosen]
-  const drawing = useMemo(
-    () => boxDrawingOf(plate === 'top' ? 'bracingTop' : 'bracingBack', computed, plan, { brace: rowOfChosen }),
-    [computed, plan, plate, rowOfChosen],
-  )
-  const hands = useBraceHands(plate, rowOfChosen, take)
   const choose = useCallback((id: string | null) => take(id === null ? null : { id, half: null }), [])
   return (
     <QuestionSheet
@@ -50,7 +45,7 @@ export function BracingSheet() {
       }
       main={
         <>
-          <LeadingDrawing drawing={drawing} hands={hands} mostHeightPx={440} />
+          <BracedPlate plate={plate} row={rowOfChosen} onTake={take} />
           {rowOfChosen === null || row === undefined ? (
             <p>{braces.length === 0 ? BRACING_WORDS.noBraces : BRACING_WORDS.chooseOne}</p>
           ) : (

@@ -59,19 +59,33 @@ export function useBraceHands(
   const overlay = useMemo(() => movedBraces(moved, rim, plate, handed), [moved, rim, plate, handed])
   const inHand = moved.find(({ half }) => half === chosen?.half) ?? chosen
 
+  const targets = useMemo(
+    () =>
+      placed.flatMap((brace, row) =>
+        brace.plan.plate === plate && brace.lengthMm > 0
+          ? [
+              {
+                id: String(row),
+                name: nameOf(row),
+                isChosen: row === chosenRow,
+                commands: braceCommands(brace, rim, plate, handed),
+              },
+            ]
+          : [],
+      ),
+    [placed, plate, chosenRow, nameOf, rim, handed],
+  )
+
+  const onChoose = useCallback(
+    (id: string) => {
+      const brace = placed[Number(id)]
+      take(brace === undefined || Number(id) === chosenRow ? null : { id: brace.id, half: brace.half })
+    },
+    [placed, chosenRow, take],
+  )
+
   return {
-    targets: placed.flatMap((brace, row) =>
-      brace.plan.plate === plate && brace.lengthMm > 0
-        ? [
-            {
-              id: String(row),
-              name: nameOf(row),
-              isChosen: row === chosenRow,
-              commands: braceCommands(brace, rim, plate, handed),
-            },
-          ]
-        : [],
-    ),
+    targets,
     handles:
       chosen === undefined || chosenRow === null || readOnly
         ? []
@@ -81,10 +95,7 @@ export function useBraceHands(
             at: acrossPlate((inHand ?? chosen)[end].point, plate, handed),
           })),
     overlay,
-    onChoose: (id) => {
-      const brace = placed[Number(id)]
-      take(brace === undefined || Number(id) === chosenRow ? null : { id: brace.id, half: brace.half })
-    },
+    onChoose,
     onMove: (id, to) => setMoving(to === null ? null : { end: id === 'from' ? 'from' : 'to', to }),
     onLetGo: (id, to) => {
       setMoving(null)

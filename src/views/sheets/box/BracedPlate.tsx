@@ -1,0 +1,25 @@
+import { useMemo } from 'react'
+import type { PlateSide } from '../../../core/boxPlan.ts'
+import { boxDrawingOf } from '../../../drawing/boxDrawingOf.ts'
+import { LeadingDrawing } from '../SheetDrawing.tsx'
+import { useSheetBench } from '../sheetBench.ts'
+import type { BraceInHand } from './braceNames.ts'
+import { useBraceHands } from './useBraceHands.ts'
+
+interface Props {
+  readonly plate: PlateSide
+  /** The place among all braces of the chosen one. */
+  readonly row: number | null
+  readonly onTake: (brace: BraceInHand | null) => void
+}
+
+/** A plate with its braces under the maker's hand. While an end is dragged this alone is drawn anew, not the sheet around it. */
+export function BracedPlate({ plate, row, onTake }: Props) {
+  const { computed, plan } = useSheetBench()
+  const drawing = useMemo(
+    () => boxDrawingOf(plate === 'top' ? 'bracingTop' : 'bracingBack', computed, plan, { brace: row }),
+    [computed, plan, plate, row],
+  )
+  const hands = useBraceHands(plate, row, onTake)
+  return <LeadingDrawing drawing={drawing} hands={hands} mostHeightPx={440} />
+}

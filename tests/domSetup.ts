@@ -1,8 +1,10 @@
 import '@testing-library/jest-dom/vitest'
-import { cleanup } from '@testing-library/react'
+import { cleanup, configure } from '@testing-library/react'
 import { afterEach } from 'vitest'
 
 afterEach(cleanup)
+// Sheets come when they are first needed: on a busy machine that takes longer than the second that is waited otherwise.
+configure({ asyncUtilTimeout: 8000 })
 
 // jsdom draws nothing: it knows neither modal dialogs, nor popovers, nor the size of a box. Just enough of them for a test.
 const dialog = HTMLDialogElement.prototype

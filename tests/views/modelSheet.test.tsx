@@ -55,8 +55,11 @@ describe('the sheet of an instrument’s model', () => {
     set(bench, 'top.form', 'sphere')
     valueOf(await bench.models.give(modelId, { ...plan, rim: { ...plan.rim, depthAtTailMm: 108 } }))
     await waitFor(() => expect(screen.getByRole('columnheader', { name: 'Model today' })).toBeVisible())
+    // What the model holds today comes from the store once it has been read again.
+    await waitFor(() =>
+      expect(cells(/^Rim depth at the tail/u).slice(0, 3)).toEqual(['106.0 mm', '108.0 mm', '104.0 mmits own']),
+    )
     expect(screen.getAllByRole('row')).toHaveLength(3)
-    expect(cells(/^Rim depth at the tail/u).slice(0, 3)).toEqual(['106.0 mm', '108.0 mm', '104.0 mmits own'])
     expect(cells(/^Form of the top/u).slice(0, 3)).toEqual([
       'Domed, upper bout flat',
       'Domed, upper bout flat',

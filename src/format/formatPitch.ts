@@ -6,13 +6,18 @@ const A4 = 69
 const STEPS = 12
 
 /**
- * A frequency as the nearest note and how far it lies from it in cents, -50 to 49: 110 Hz as A2, 112 Hz as A2 +31. `pitchHz` is what
- * the A over middle C is tuned to. Nothing for what is not finite or not above 0. Source: equal temperament, ISO 16 for the pitch.
+ * The note of equal temperament nearest to a frequency, by MIDI's count, and how far the frequency lies from it in cents, -50 to 49. `pitchHz` is
+ * what the A over middle C is tuned to. Not finite for what is not finite or not above 0. Source: equal temperament, ISO 16 for the pitch.
  */
+export function nearestNote(hz: number, pitchHz: number): { readonly note: number; readonly cents: number } {
+  const all = stepsNearest(100 * (A4 + STEPS * Math.log2(hz / pitchHz)), 1)
+  const note = Math.floor((all + 50) / 100)
+  return { note, cents: all - 100 * note }
+}
+
+/** A frequency as the nearest note and how far it lies from it: 110 Hz as A2, 112 Hz as A2 +31. Nothing for what has none. */
 export function formatPitch(hz: number, pitchHz: number): string {
-  const cents = stepsNearest(100 * (A4 + STEPS * Math.log2(hz / pitchHz)), 1)
+  const { note, cents } = nearestNote(hz, pitchHz)
   if (!Number.isFinite(cents)) return ''
-  const note = Math.floor((cents + 50) / 100)
-  const off = cents - 100 * note
-  return off === 0 ? formatNote(note) : `${formatNote(note)} ${off < 0 ? '-' : '+'}${Math.abs(off)}`
+  return cents === 0 ? formatNote(note) : `${formatNote(note)} ${cents < 0 ? '-' : '+'}${Math.abs(cents)}`
 }

@@ -4,7 +4,6 @@ import type { Point } from '../../core/geometry/point.ts'
 import { shapesBounds } from '../bounds.ts'
 import { label, ordinate, outside } from '../dimension.ts'
 import type { Drawing, Shape } from '../drawing.ts'
-import { bridgePlateOutline } from '../bridgePlateOutline.ts'
 import { figured, figuredAcross } from '../figured.ts'
 import { circle, closed, drawn, rectangle, through } from '../line.ts'
 
@@ -34,7 +33,7 @@ export function bridgeDrawing({ numbers, geometry }: Computed, bridge: BridgePla
   const trebleY = lines.at(-1)?.saddleAcrossMm ?? half / 2
   const shapes: Shape[] = [
     drawn('edge', rectangle(b.backEdgeAtMm, -half, b.frontEdgeAtMm, half)),
-    ...(bridge.plateMm > 0 ? [drawn('hidden', bridgePlateOutline(bridge))] : []),
+    ...(geometry.bracing.bridgePlate === null ? [] : [drawn('hidden', closed(through(geometry.bracing.bridgePlate)))]),
     drawn(
       'edge',
       closed(through([slotCorner(-sl, -sw), slotCorner(-sl, sw), slotCorner(sl, sw), slotCorner(sl, -sw)])),

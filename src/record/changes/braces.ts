@@ -1,7 +1,7 @@
 import type { BraceEndPlan, BracePlan } from '../../core/boxPlan.ts'
 import type { CommissionRecord } from '../commission.ts'
 import type { Recipe } from '../edit.ts'
-import { orderStrings, placeBefore } from '../order.ts'
+import { inOrder, orderStrings, placeBefore } from '../order.ts'
 
 type BraceValues = Omit<BracePlan, 'order'>
 
@@ -56,9 +56,7 @@ export function startBracing(
 ): Recipe<CommissionRecord> {
   return ({ doc }) => {
     const { bracing } = doc.plan
-    const kept = Object.entries(bracing.braces)
-      .filter(([, brace]) => brace.plate !== plate)
-      .sort(([, a], [, b]) => (a.order < b.order ? -1 : 1))
+    const kept = inOrder(bracing.braces).filter(([, brace]) => brace.plate !== plate)
     const fresh = braces.map(({ id, brace }) => [id, { ...brace, order: '' }] as const)
     const all = plate === 'top' ? [...fresh, ...kept] : [...kept, ...fresh]
     const orders = orderStrings(all.length)

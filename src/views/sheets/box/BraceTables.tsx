@@ -1,54 +1,19 @@
 import type { PlateSide } from '../../../core/boxPlan.ts'
-import { CATALOGUE, type NumberKey } from '../../../core/catalogue.ts'
-import { readNumbers } from '../../../core/numbers.ts'
 import { braceName, BRACING_WORDS } from '../../../words/box/bracing.ts'
-import { NUMBER_NAMES } from '../../../words/numberNames.ts'
-import { FigureRows } from '../FigureRows.tsx'
+import { KeyTable } from '../neck/KeyTable.tsx'
 import { useSheetBench } from '../sheetBench.ts'
-import { TableTools } from '../TableTools.tsx'
-import type { FigureTable } from '../tableText.ts'
-
-interface RowsProps {
-  readonly caption: string
-  readonly fileName: string
-  readonly head: string
-  /** The rows of the list that are shown, with their names. */
-  readonly rows: readonly { readonly at: number; readonly name: string }[]
-  readonly keys: readonly NumberKey[]
-}
-
-/** Some rows of a list of numbers, under names of their own; nothing where there are none. */
-function PickedRows({ caption, fileName, head, rows, keys }: RowsProps) {
-  const { numbers } = useSheetBench().computed
-  if (rows.length === 0) return null
-  const columns = keys.map((key) => readNumbers(numbers, key))
-  const table: FigureTable = {
-    columns: [
-      { heading: head, quantity: null },
-      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
-    ],
-    rows: rows.map(({ at, name }) => [name, ...columns.map((column) => column[at] ?? 'none')]),
-  }
-  return (
-    <section aria-label={caption}>
-      <h2>{caption}</h2>
-      <FigureRows table={table} caption={caption} keys={[null, ...keys]} keysOf="columns" />
-      <TableTools table={() => table} fileName={fileName} />
-    </section>
-  )
-}
 
 /** Every brace of one plate, with what to cut for it. */
 export function BraceTable({ plate }: { readonly plate: PlateSide }) {
   const { braces } = useSheetBench().computed.numbers
+  const own = braces.flatMap((row, at) => (row.plate === plate ? [{ row, at }] : []))
   return (
-    <PickedRows
+    <KeyTable
       caption={BRACING_WORDS.lengths}
       fileName={`braces-${plate}`}
       head={BRACING_WORDS.list}
-      rows={braces.flatMap((row, at) =>
-        row.plate === plate ? [{ at, name: braceName(row.number, row.kind, row.half) }] : [],
-      )}
+      names={own.map(({ row }) => braceName(row.number, row.kind, row.half))}
+      at={own.map(({ at }) => at)}
       keys={[
         'braces[].lengthMm',
         'braces[].angleRad',
@@ -72,11 +37,12 @@ export function ArchTable({ row, name }: { readonly row: number; readonly name: 
   const rows = braceArch.flatMap((one, at) => (one.number === number ? [at] : []))
   return (
     <>
-      <PickedRows
+      <KeyTable
         caption={BRACING_WORDS.arch(name)}
         fileName={`brace-${number ?? 0}`}
         head={BRACING_WORDS.station}
-        rows={rows.map((at, part) => ({ at, name: String(part) }))}
+        names={rows.map((_, part) => String(part))}
+        at={rows}
         keys={['braceArch[].alongMm', 'braceArch[].riseMm', 'braceArch[].heightMm']}
       />
       <p className="second small">{BRACING_WORDS.archNote}</p>
@@ -88,14 +54,11 @@ export function ArchTable({ row, name }: { readonly row: number; readonly name: 
 export function CrossingTable() {
   const { braceCrossings } = useSheetBench().computed.numbers
   return (
-    <PickedRows
+    <KeyTable
       caption={BRACING_WORDS.crossings}
       fileName="brace-crossings"
       head={BRACING_WORDS.list}
-      rows={braceCrossings.map(({ number, otherNumber }, at) => ({
-        at,
-        name: BRACING_WORDS.crossing(number, otherNumber),
-      }))}
+      names={braceCrossings.map(({ number, otherNumber }) => BRACING_WORDS.crossing(number, otherNumber))}
       keys={[
         'braceCrossings[].xMm',
         'braceCrossings[].acrossMm',
@@ -112,11 +75,11 @@ export function CrossingTable() {
 export function JointStripTable() {
   const { jointStrip } = useSheetBench().computed.numbers
   return (
-    <PickedRows
+    <KeyTable
       caption={BRACING_WORDS.strip}
       fileName="back-joint-strip"
       head={BRACING_WORDS.piece}
-      rows={jointStrip.map((_, at) => ({ at, name: String(at + 1) }))}
+      names={jointStrip.map((_, i) => String(i + 1))}
       keys={['jointStrip[].fromMm', 'jointStrip[].toMm', 'jointStrip[].lengthMm']}
     />
   )

@@ -1,7 +1,7 @@
 import type { BracePlan, PlateSide } from '../../../core/boxPlan.ts'
 import type { BraceRow } from '../../../core/instrument/brace/braceRow.ts'
 import { inOrder } from '../../../record/order.ts'
-import { BRACE_KIND_WORDS, BRACING_WORDS } from '../../../words/box/bracing.ts'
+import { braceName } from '../../../words/box/bracing.ts'
 import type { SheetBench } from '../sheetBench.ts'
 
 export interface NamedBrace {
@@ -22,7 +22,7 @@ export function bracesOfPlate(
     .map(([id, brace]) => ({
       id,
       brace,
-      name: BRACING_WORDS.brace(rows.find((row) => row.id === id)?.number ?? 0, BRACE_KIND_WORDS[brace.kind]),
+      name: braceName(rows.find((row) => row.id === id)?.number ?? 0, brace.kind, 'single'),
     }))
 }
 

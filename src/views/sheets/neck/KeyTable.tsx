@@ -12,12 +12,14 @@ interface Props {
   /** Over the names of the rows. */
   readonly head: string
   readonly names: readonly string[]
+  /** Which row of the list each name stands for, where some are left out. */
+  readonly at?: readonly number[]
   /** Keys of one list, a column each. */
   readonly keys: readonly NumberKey[]
 }
 
 /** Numbers of a list, a row each, under names of their own. A list without rows shows nothing. */
-export function KeyTable({ caption, fileName, head, names, keys }: Props) {
+export function KeyTable({ caption, fileName, head, names, at, keys }: Props) {
   const { numbers } = useSheetBench().computed
   if (names.length === 0) return null
   const columns = keys.map((key) => readNumbers(numbers, key))
@@ -26,7 +28,7 @@ export function KeyTable({ caption, fileName, head, names, keys }: Props) {
       { heading: head, quantity: null },
       ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
     ],
-    rows: names.map((name, i) => [name, ...columns.map((column) => column[i] ?? 'none')]),
+    rows: names.map((name, i) => [name, ...columns.map((column) => column[at?.[i] ?? i] ?? 'none')]),
   }
   return (
     <section>

@@ -36,7 +36,10 @@ describe('an outline taken from a drawing', () => {
     expect(screen.getByLabelText('The file says: millimetres')).toBeChecked()
     expect(screen.getByText(/^Line 1.*, closed$/u)).toBeInTheDocument()
     expect(screen.getByText(/1 gap between loose ends was closed, the largest 0\.3 mm/u)).toBeInTheDocument()
-    expect(screen.getByRole('img', { name: /as it would be taken/u })).toHaveTextContent('TailNeckBass sideTreble side')
+    // The preview follows a moment after what is asked.
+    expect(await screen.findByRole('img', { name: /as it would be taken/u })).toHaveTextContent(
+      'TailNeckBass sideTreble side',
+    )
     expect(watched.changes).toHaveLength(0)
 
     await userEvent.clear(screen.getByLabelText('Follow traced points to within'))

@@ -18,9 +18,27 @@ export interface Drawing {
   readonly heightsTimes: number
   readonly marks: EdgeMarks
   readonly shapes: readonly Shape[]
+  /** Room inside the piece where its title may stand, on a template that is cut out. */
+  readonly titleRoom?: Bounds
 }
 
-export type DrawingName = BodyDrawingName | BoxDrawingName | NeckDrawingName | CuttingDrawingName
+export type DrawingName =
+  | BodyDrawingName
+  | BoxDrawingName
+  | NeckDrawingName
+  | CuttingDrawingName
+  | TemplateDrawingName
+
+/** Pieces drawn to be cut out at full size, where no drawing of the instrument shows them alone. */
+export type TemplateDrawingName =
+  | 'outlineTemplate'
+  | 'formLine'
+  | 'contourBoard'
+  | 'archTemplate'
+  | 'slottingRuler'
+  | 'bridgeGauge'
+  | 'neckSetGauge'
+  | 'bindingGauge'
 
 /** Of what a maker has in hand, and not of the instrument. */
 export type CuttingDrawingName = 'plank'
@@ -219,6 +237,10 @@ export type LabelWord =
   | 'nut'
   | 'saddle'
   | 'fretPlane'
+  | 'grain'
+  | 'centreline'
+  | 'referenceEdge'
+  | 'keepSide'
 
 /** Which stations: of both sides or the bass side, or of a treble side of its own; the frets of a board, the braces of a plate, or the pieces on a plank. */
 export type StationList = 'rim' | 'trebleRim' | 'frets' | 'braces' | 'pieces'

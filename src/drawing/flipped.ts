@@ -19,6 +19,7 @@ export function flipped(drawing: Drawing, axis: FlipAxis): Drawing {
     bounds: hasKept ? shapesBounds(shapes) : flipBounds(drawing.bounds, axis),
     marks: flipMarks(drawing.marks, axis),
     shapes,
+    ...(drawing.titleRoom === undefined ? {} : { titleRoom: flipBounds(drawing.titleRoom, axis) }),
   }
 }
 

@@ -31,6 +31,14 @@ const HANDED_ALONG: Record<DrawingName, FlipAxis | 'none'> = {
   neckSide: 'none',
   head: 'y',
   plank: 'none',
+  outlineTemplate: 'y',
+  formLine: 'y',
+  contourBoard: 'y',
+  archTemplate: 'none',
+  slottingRuler: 'y',
+  bridgeGauge: 'y',
+  neckSetGauge: 'none',
+  bindingGauge: 'none',
 }
 
 /** A drawing made for the right hand as the plan's hand has it. */

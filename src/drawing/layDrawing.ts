@@ -51,8 +51,19 @@ export function layDrawing(drawing: Drawing, sheet: Sheet): Laid {
     if (closer.mmPerUnit >= mmPerUnit || !fits(closer)) break
     laid = closer
   }
-  const { mmPerUnit, box, figureMm } = laid
-  const whole = centred(box, widthUnits * mmPerUnit, heightUnits === null ? null : heightUnits * mmPerUnit)
+  const { mmPerUnit, box } = laid
+  return withMarks(drawing, sheet, laid, centred(box, widthUnits * mmPerUnit, heightUnits === null ? null : heightUnits * mmPerUnit))
+}
+
+/** A drawing laid at a given scale, its sheet as large as drawing and figures come. 1 with a sheet in mm is full size. */
+export function layAtScale(drawing: Drawing, sheet: Sheet, mmPerUnit: number): Laid {
+  const laid = layAt(drawing, sheet, mmPerUnit)
+  return withMarks(drawing, sheet, laid, laid.box)
+}
+
+/** With what lies at each edge, on a sheet that shows `whole`. */
+function withMarks(drawing: Drawing, sheet: Sheet, laid: Laid, whole: Bounds): Laid {
+  const { box, figureMm } = laid
   const { marks, bounds } = drawing
   const { inCorners, ...atEdges } = marks
   return {

@@ -1,11 +1,12 @@
 import type { Drawing } from '../drawing/drawing.ts'
+import type { Plot } from '../drawing/plot.ts'
 import type { Laid } from '../drawing/sheet.ts'
 import type { Figure } from '../format/figure.ts'
 import type { StageKey } from '../record/patterns/stages.ts'
 
 /** A paper as data: laid out once, in mm from the upper left corner of the page; screen, print and files are writers of it. */
 export interface Page {
-  readonly size: PaperSize
+  readonly size: SheetSize
   readonly widthMm: number
   readonly heightMm: number
   readonly number: number
@@ -43,7 +44,7 @@ export interface Block {
   readonly marks: readonly Mark[]
 }
 
-export type Mark = TextMark | FigureMark | RuleMark | BoxMark | SignMark | DrawingMark
+export type Mark = TextMark | FigureMark | RuleMark | BoxMark | SignMark | DrawingMark | PlotMark
 export type Anchor = 'start' | 'middle' | 'end'
 export type Weight = 'plain' | 'strong'
 
@@ -94,6 +95,18 @@ export interface DrawingMark extends Area {
   readonly laid: Laid
 }
 
+/** A part of a plot at full size, cut off at the edges of its area. */
+export interface PlotMark extends Area {
+  readonly kind: 'plot'
+  readonly plot: Plot
+  /** The place of the plot that lies at the upper left of the area. */
+  readonly fromXMm: number
+  readonly fromYMm: number
+  /** How much longer than true it is set across and along the page, for a printer that is known to be off; 1 = true. */
+  readonly timesAcross: number
+  readonly timesAlong: number
+}
+
 /** A box a pencil can write a reading in: common practice of the bench, in mm. */
 export const LEAST_BOX = { widthMm: 22, heightMm: 9 } as const
 
@@ -102,6 +115,16 @@ export const PAPER_SIZES = {
   Letter: { widthMm: 215.9, heightMm: 279.4 },
 } as const
 export type PaperSize = keyof typeof PAPER_SIZES
+
+/** Sheets a template can be tiled on, upright (ISO 216; ANSI Y14.1 for Letter and Tabloid). A roll is as wide as it is and as long as it takes. */
+export const SHEET_SIZES = {
+  ...PAPER_SIZES,
+  A3: { widthMm: 297, heightMm: 420 },
+  Tabloid: { widthMm: 279.4, heightMm: 431.8 },
+  A1: { widthMm: 594, heightMm: 841 },
+  A0: { widthMm: 841, heightMm: 1189 },
+} as const
+export type SheetSize = keyof typeof SHEET_SIZES | 'roll'
 export const MARGIN_MM = 12
 
 export const MM_PER_PT = 25.4 / 72

@@ -6,14 +6,13 @@ import { layDrawing } from '../drawing/layDrawing.ts'
 import type { Laid } from '../drawing/sheet.ts'
 import { svgNumber } from '../drawing/svgPath.ts'
 import { DRAWING_FRAME_WORDS, type DrawingTold, enlargedWords, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
+import { PAPER_PENS, SCREEN_PENS } from '../drawing/pens.ts'
 import {
   DimensionMark,
   DrawingLabels,
   DrawingLines,
   EdgeLettering,
   isSame,
-  PAPER_PENS,
-  SCREEN_PENS,
   type Tapping,
 } from './drawingSvg.tsx'
 import type { DrawingHands } from './DrawingHandles.tsx'

@@ -10,12 +10,11 @@ import {
 } from '../papers/page.ts'
 import { figureParts } from '../papers/textWidth.ts'
 import { DRAWING_WORDS } from '../words/drawings.ts'
-import { DimensionMark, DrawingLabels, DrawingLines, EdgeLettering, PAPER_PENS, type Pens } from './drawingSvg.tsx'
+import { SMALL_PENS } from '../drawing/pens.ts'
+import { DimensionMark, DrawingLabels, DrawingLines, EdgeLettering } from './drawingSvg.tsx'
 import './DrawingFrame.css'
 import './paperPages.css'
 
-/** A small drawing beside the work takes lines thinner than a drawing that fills its sheet. */
-const SMALL_PENS: Pens = { wide: PAPER_PENS.wide * 0.7, narrow: PAPER_PENS.narrow * 0.6, dash: PAPER_PENS.dash }
 
 /** Pages of a paper, on screen as sheets at their true aspect, in print each exactly one sheet. */
 export function PaperPages({

@@ -1,25 +1,9 @@
 import { type KeyboardEvent, memo } from 'react'
-import type { Drawing, LineRole, NumberRef, PathShape } from '../drawing/drawing.ts'
+import type { Drawing, NumberRef, PathShape } from '../drawing/drawing.ts'
+import { dashesOf, type Pens, penOf } from '../drawing/pens.ts'
+import { TICK_LINES, tickTurnDeg } from '../drawing/tick.ts'
 import { boxOf, type Laid, type LaidDimension, type LaidStation, type LaidText, type Tick } from '../drawing/sheet.ts'
 import { svgNumber, svgPath } from '../drawing/svgPath.ts'
-
-/** Two line widths and their dashes in units of the sheet, after ISO 128: wide and narrow stand 2 : 1. */
-export interface Pens {
-  readonly wide: number
-  readonly narrow: number
-  /** Length of one dash of a hidden line. */
-  readonly dash: number
-}
-export const PAPER_PENS: Pens = { wide: 0.5, narrow: 0.25, dash: 2 }
-export const SCREEN_PENS: Pens = { wide: 2, narrow: 1, dash: 7 }
-
-const WIDE: ReadonlySet<LineRole> = new Set(['edge', 'cut'])
-const DASHES: Partial<Record<LineRole, readonly number[]>> = {
-  hidden: [1, 0.5],
-  centre: [3, 0.5, 0.25, 0.5],
-  ghost: [0.2, 0.6],
-  cut: [2.2, 0.5],
-}
 
 /** The lines of a drawing; they are made once for each drawing, whatever is lit, moved or enlarged. */
 export const DrawingLines = memo(function DrawingLines({
@@ -49,16 +33,16 @@ function Line({
   const d = svgPath(shape.commands)
   if (shape.solidMm !== undefined)
     return <path className="line-solid" d={d} fill="none" stroke="currentColor" strokeWidth={shape.solidMm} />
-  const dashes = DASHES[shape.role]?.map((part) => round(part * pens.dash * mmPerUnit)).join(' ')
+  const dashes = dashesOf(shape.role, pens)
   return (
     <path
       className={`line line-${shape.role}${shape.covers === true ? ' line-covers' : ''}`}
       d={d}
       fill={shape.covers === true ? '#fff' : 'none'}
       stroke="currentColor"
-      strokeWidth={round((WIDE.has(shape.role) ? pens.wide : pens.narrow) * mmPerUnit)}
+      strokeWidth={round(penOf(shape.role, pens) * mmPerUnit)}
       strokeLinejoin="round"
-      {...(dashes === undefined ? {} : { strokeDasharray: dashes })}
+      {...(dashes.length === 0 ? {} : { strokeDasharray: dashes.map((part) => round(part * mmPerUnit)).join(' ') })}
     />
   )
 }
@@ -167,16 +151,6 @@ export interface Tapping {
 export const isSame = (a: NumberRef | null | undefined, b: NumberRef): boolean =>
   a !== null && a !== undefined && a.key === b.key && (a.row ?? null) === (b.row ?? null)
 
-const STROKE = svgPath([
-  ['M', -0.3, 0],
-  ['L', 0.3, 0],
-])
-const ARROW = svgPath([
-  ['M', -0.55, -0.18],
-  ['L', 0, 0],
-  ['L', -0.55, 0.18],
-])
-
 /** What ends a dimension line, in figure heights: an oblique stroke, the circle of an origin, or an arrow away from it. */
 function TickMark({
   tick,
@@ -187,8 +161,8 @@ function TickMark({
   readonly figureMm: number
   readonly penMm: number
 }) {
-  const { at, alongDeg, mark } = tick
-  const turn = round(mark === 'stroke' ? alongDeg - 45 : alongDeg)
+  const { at, mark } = tick
+  const turn = round(tickTurnDeg(tick))
   const pen = {
     className: 'line line-tick',
     fill: 'none',
@@ -198,7 +172,7 @@ function TickMark({
   return (
     <g transform={`translate(${round(at.x)} ${round(at.y)}) rotate(${turn}) scale(${round(figureMm)})`}>
       <g className="steady">
-        {mark === 'origin' ? <circle r={0.22} {...pen} /> : <path d={mark === 'arrow' ? ARROW : STROKE} {...pen} />}
+        <path d={svgPath(TICK_LINES[mark])} {...pen} />
       </g>
     </g>
   )

@@ -59,6 +59,10 @@ export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
   nut: 'nut',
   saddle: 'saddle',
   fretPlane: 'plane of the frets',
+  grain: 'grain',
+  centreline: 'centreline',
+  referenceEdge: 'reference edge',
+  keepSide: 'keep this side',
 }
 
 export const DRAWING_FRAME_WORDS = {

@@ -111,6 +111,38 @@ export const DRAWING_WORDS: Record<DrawingName, DrawingTold> = {
     description:
       'One plank on its face, its grain along it: every piece that is sawn out with its number, and dashed what is left over.',
   },
+  outlineTemplate: {
+    name: 'Outline template',
+    description: 'The outer face of the sides at full size, with centreline, stations, bouts, waist and joint.',
+  },
+  formLine: {
+    name: 'Line of a form',
+    description: 'The line a mould, a bending form or a caul is sawn to, beside the outer face of the sides.',
+  },
+  contourBoard: {
+    name: 'Contour board',
+    description: 'One line that parts a convex board from a hollow one: the curve of the block’s glue face.',
+  },
+  archTemplate: {
+    name: 'Arch template',
+    description: 'An arch over a straight reference edge, with its rise at every eighth.',
+  },
+  slottingRuler: {
+    name: 'Slotting ruler',
+    description: 'A strip with every fret slot at its place from the nut.',
+  },
+  bridgeGauge: {
+    name: 'Bridge place gauge',
+    description: 'A strip from the end of the board to the bridge, with the front edge of the bridge and its centre.',
+  },
+  neckSetGauge: {
+    name: 'Neck-set gauge',
+    description: 'A straightedge over the frets with a foot that touches the top at the saddle when the neck is set.',
+  },
+  bindingGauge: {
+    name: 'Binding height gauge',
+    description: 'Steps with the heights and depths of the ledges at each place of the rim.',
+  },
   rosette: {
     name: 'Soundhole and rosette',
     description:

@@ -61,6 +61,8 @@ export function factsToMatch(
   const added: Fact[] = []
   const place = () => ({ seq: nextSeq(row) + added.length })
   for (const one of standing) {
+    // What left this device on paper stays told here, whatever the file says.
+    if (one.kind === 'printed') continue
     const isUnwanted = one.kind === 'stageDone' ? !wantedIds.has(one.id) : wantedIds.has(one.of)
     if (isUnwanted) added.push({ ...withdraw(row, one.id, meta), ...place() })
   }

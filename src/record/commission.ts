@@ -4,13 +4,14 @@ import { UNIT_CHOICES } from '../core/quantity.ts'
 import { STAGE_KEYS } from './patterns/stages.ts'
 import { FAMILIES } from './family.ts'
 import { fixtures } from './fixtureSchema.ts'
+import { jigs, printing } from './fullSizeSchema.ts'
 import type { ModelDoc } from './houseModel.ts'
 import { planSchema } from './planSchema.ts'
 import { orderKey } from './rangeSchema.ts'
 import { taps } from './tapSchema.ts'
 
 /** The version of the record this program writes. Older ones are migrated at the door; newer ones are refused in plain words. */
-export const SCHEMA_VERSION = 4
+export const SCHEMA_VERSION = 5
 
 const line = (max = 200) => z.string().check(z.maxLength(max))
 const text = z.string().check(z.maxLength(20000))
@@ -62,6 +63,8 @@ export const shopDoc = z.strictObject({
   fixtures,
   /** Finished boxes as they were heard, by instrument. */
   taps,
+  jigs,
+  printing,
 })
 export type ShopDoc = z.infer<typeof shopDoc>
 
@@ -141,6 +144,15 @@ export const fact = z.discriminatedUnion('kind', [
     kind: z.literal('withdrawal'),
     ...factHead,
     of: z.uuid(),
+  }),
+  /** Papers that left: what they showed is kept as a mark, so that the app can say which of them no longer hold. */
+  z.strictObject({
+    kind: z.literal('printed'),
+    ...factHead,
+    revision: z.string().check(z.maxLength(12)),
+    papers: z
+      .array(z.strictObject({ paper: z.string().check(z.maxLength(120)), print: z.string().check(z.maxLength(24)) }))
+      .check(z.maxLength(400)),
   }),
 ])
 export type Fact = z.infer<typeof fact>

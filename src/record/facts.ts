@@ -30,7 +30,8 @@ export function withdraw(row: CommissionRecord, of: string, meta: EditMeta): Fac
   return { kind: 'withdrawal', ...headOfFact(row, meta), of }
 }
 
-function headOfFact(row: CommissionRecord, meta: EditMeta) {
+/** What every fact begins with. */
+export function headOfFact(row: CommissionRecord, meta: EditMeta) {
   const { deviceId, at, gesture } = meta
   return { id: meta.newId(), docId: row.id, deviceId, seq: nextSeq(row), at, gesture, undoes: null }
 }

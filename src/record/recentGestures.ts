@@ -10,7 +10,7 @@ export interface RecentGesture extends GestureLabel {
   readonly stageIds: readonly string[]
 }
 
-/** The maker's last actions, newest first, each with the places it touched. */
+/** The maker's last actions on the record, newest first, each with the places it touched; papers that left are no action on it. */
 export function recentGestures(
   changes: readonly Change[],
   facts: readonly Fact[],
@@ -18,8 +18,9 @@ export function recentGestures(
 ): readonly RecentGesture[] {
   const recent = new Map<string, { fields: Set<string>; stageIds: Set<string>; at: string; undoes: boolean }>()
   const stageOf = (id: string): string[] =>
-    facts.flatMap((one) => (one.id !== id ? [] : one.kind === 'stageDone' ? [one.stageId] : stageOf(one.of)))
+    facts.flatMap((one) => (one.id !== id ? [] : one.kind === 'stageDone' ? [one.stageId] : one.kind === 'withdrawal' ? stageOf(one.of) : []))
   for (const entry of entriesOf(changes, facts).toReversed()) {
+    if (!isChange(entry) && entry.kind === 'printed') continue
     const known = recent.get(entry.gesture)
     if (known === undefined && recent.size === most) break
     const gesture = known ?? {

@@ -23,7 +23,7 @@ interface Gesture {
 
 /**
  * What the next undo and the next redo would take back, read from the log alone, so both outlive a reload. Actions on the document as a
- * whole (archiving, deleting) have their own undo and are passed over, as are actions that came to nothing.
+ * whole (archiving, deleting) have their own undo and are passed over, as are papers that left, and actions that came to nothing.
  */
 export function undoable(
   changes: readonly Change[],
@@ -87,7 +87,10 @@ function gesturesOf(changes: readonly Change[], facts: readonly Fact[]): Iterabl
 }
 
 function isHousekeeping({ changes, facts }: Gesture): boolean {
-  return facts.length === 0 && changes.every(({ path }) => path[0] === 'deletedAt' || path[1] === 'archivedOn')
+  return (
+    facts.every(({ kind }) => kind === 'printed') &&
+    changes.every(({ path }) => path[0] === 'deletedAt' || path[1] === 'archivedOn')
+  )
 }
 
 /** Each path a gesture set, with what stood there before it began and after it ended; in the order it first touched them. */

@@ -7,6 +7,7 @@ import type { Bundle } from '../record/document.ts'
 import type { Recipe } from '../record/edit.ts'
 import { type BuiltTo, signOff, stagesDone, withdraw } from '../record/facts.ts'
 import type { Path } from '../record/path.ts'
+import { type PaperPrint, recordPrint } from '../record/printed.ts'
 import type { DoorProblem } from '../record/problem.ts'
 import { accept, type Result, refuse } from '../record/result.ts'
 import { type GestureLabel, undoable } from '../record/undo.ts'
@@ -52,6 +53,8 @@ export interface CommissionStore<Computed> {
   readonly replaceWhole: Keeper<CommissionRecord>['replaceWhole']
   readonly markStageDone: (stageId: string, builtTo: BuiltTo) => EditAnswer
   readonly withdrawStage: (stageId: string) => EditAnswer
+  /** Notes papers that left; no part of undo. */
+  readonly notePrint: (revision: string, papers: readonly PaperPrint[]) => EditAnswer
   /** Writes what waits, now. After a failed write this tries again. */
   readonly flush: () => Promise<void>
   /** Commissions whose last edits are in memory only, with everything in them. */
@@ -237,6 +240,8 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
         const done = stagesDone(writer.kept().facts).get(stageId)
         return done === undefined ? accept(null) : writer.addFact((row, meta) => withdraw(row, done.id, meta), newId())
       }),
+    notePrint: (revision, papers) =>
+      withKeeper((writer) => writer.addFact((row, meta) => recordPrint(row, revision, papers, meta), newId())),
     flush: async () => {
       await Promise.all([keeper?.flush(), ...[...left.values()].map((one) => one.keeper.flush())])
       for (const [id, one] of left) {

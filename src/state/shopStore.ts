@@ -1,9 +1,11 @@
 import { createStore, type StoreApi } from 'zustand/vanilla'
+import { USUAL_JIGS } from '../core/jigs.ts'
 import { STARTING_UNITS } from '../core/quantity.ts'
 import { beginShop, SHOP_ID } from '../record/changes/begin.ts'
 import { setField } from '../record/changes/setField.ts'
 import type { ShopDoc, ShopRecord } from '../record/commission.ts'
 import type { Recipe } from '../record/edit.ts'
+import { USUAL_PRINTING } from '../record/fullSizeFields.ts'
 import type { DoorProblem } from '../record/problem.ts'
 import { accept, type Result, refuse } from '../record/result.ts'
 import { type GestureLabel, undoable } from '../record/undo.ts'
@@ -21,6 +23,8 @@ export const STARTING_SHOP: ShopDoc = {
   paperSize: 'A4',
   fixtures: {},
   taps: {},
+  jigs: USUAL_JIGS,
+  printing: USUAL_PRINTING,
 }
 
 export interface ShopState {

@@ -28,6 +28,8 @@ const OTHER_PLACES: Readonly<Record<string, string>> = {
   'units.thickness': 'Unit of thicknesses',
   origin: 'Where tables are measured from',
   paperSize: 'Paper size',
+  jigs: 'Forms and moulds',
+  printing: 'Full-size printing',
   modelAsTaken: 'The model it was started from',
   changes: 'Change log',
   shop: 'The shop’s settings',

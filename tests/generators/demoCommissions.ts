@@ -2,7 +2,6 @@ import { compute } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
 import { type NumberKey, readNumbers } from '../../src/core/numbers.ts'
 import type { Plan } from '../../src/core/plan.ts'
-import { STARTING_UNITS } from '../../src/core/quantity.ts'
 import { writeCommissionFile } from '../../src/files/commissionFile.ts'
 import { beginCommission } from '../../src/record/changes/begin.ts'
 import { setBriefField } from '../../src/record/changes/brief.ts'
@@ -15,6 +14,7 @@ import { type BuiltTo, signOff } from '../../src/record/facts.ts'
 import { inOrder } from '../../src/record/order.ts'
 import { STAGES } from '../../src/record/patterns/stagePatterns.ts'
 import { type StageKey, startingStages } from '../../src/record/patterns/stages.ts'
+import { STARTING_SHOP } from '../../src/state/shopStore.ts'
 import type { DemoModel } from './demoModel.ts'
 import { SMALL, STEEL_STRING } from './demoModels.ts'
 import { NYLON_STRING } from './demoNylon.ts'
@@ -23,15 +23,7 @@ import { NYLON_STRING } from './demoNylon.ts'
  * The shop and the clients of the demo: all invented. A shop of one maker by a river mouth has three instruments in hand in the last week
  * of November 2026: a steel-string in the mould, a small one just begun for stock, a nylon-string ordered five days ago.
  */
-const SHOP: ShopDoc = {
-  name: 'Saltmarsh Bench',
-  units: STARTING_UNITS,
-  tolerances: {},
-  origin: 'tail',
-  paperSize: 'A4',
-  fixtures: {},
-  taps: {},
-}
+const SHOP: ShopDoc = { ...STARTING_SHOP, name: 'Saltmarsh Bench' }
 const SAVED_AT = '2026-11-25T08:30:00.000Z'
 const DEVICE = 'a11ce000-0000-4000-8000-000000000001'
 

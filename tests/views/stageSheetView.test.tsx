@@ -3,9 +3,9 @@ import { userEvent } from '@testing-library/user-event'
 import axe from 'axe-core'
 import { expect, test, vi } from 'vitest'
 import { compute } from '../../src/core/compute.ts'
-import { STARTING_UNITS } from '../../src/core/quantity.ts'
 import type { CommissionDoc, ShopDoc } from '../../src/record/commission.ts'
 import { startingStages } from '../../src/record/patterns/stages.ts'
+import { STARTING_SHOP } from '../../src/state/shopStore.ts'
 import { StageSheetView } from '../../src/views/StageSheetView.tsx'
 import { SMALL } from '../papers/samplePlans.ts'
 
@@ -23,15 +23,7 @@ const doc: CommissionDoc = {
   stages: {},
   modelAsTaken: null,
 }
-const shop: ShopDoc = {
-  name: 'Alder Lane',
-  units: STARTING_UNITS,
-  tolerances: {},
-  origin: 'tail',
-  paperSize: 'A4',
-  fixtures: {},
-  taps: {},
-}
+const shop: ShopDoc = { ...STARTING_SHOP, name: 'Alder Lane' }
 
 function open(firstChosen: readonly string[] = stages.map(({ id }) => id)) {
   const onPrint = vi.fn<() => void>()

@@ -42,6 +42,8 @@ export default defineConfig({
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 640,
   },
+  // Split as the page's own scripts are: what only one paper needs comes with it.
+  worker: { format: 'es' },
   server: { port: 5173 },
   test: {
     // The catalogue alone keeps one processor busy for minutes: the others go on beside it.

@@ -1,4 +1,4 @@
-import { type ComponentType, lazy, Suspense, useDeferredValue } from 'react'
+import { type ComponentType, lazy, type ReactNode, Suspense, useDeferredValue } from 'react'
 import { Link, matchRoute, Router, useLocation, useRouter } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { OVERVIEW_WORDS } from '../words/instrument.ts'
@@ -17,7 +17,9 @@ const OverviewView = lazy(async () => ({ default: (await import('../views/Overvi
 const BriefView = lazy(async () => ({ default: (await import('../views/BriefView.tsx')).BriefView }))
 const ModelView = lazy(async () => ({ default: (await import('../views/model/ModelView.tsx')).ModelView }))
 const StagesView = lazy(async () => ({ default: (await import('../views/StagesView.tsx')).StagesView }))
-const PaperView = lazy(async () => ({ default: (await import('../views/PaperView.tsx')).PaperView }))
+const PaperView = inPressRoom(async () => (await import('../views/PaperView.tsx')).PaperView)
+const FullSizeView = inPressRoom(async () => (await import('../views/fullSize/FullSizeView.tsx')).FullSizeView)
+const PackView = inPressRoom(async () => (await import('../views/pack/PackView.tsx')).PackView)
 const QuestionView = lazy(async () => ({ default: (await import('../views/sheets/SheetView.tsx')).SheetView }))
 
 const InstrumentSheet = lazy(async () => {
@@ -32,6 +34,22 @@ const OF_INSTRUMENT: Readonly<Partial<Record<RouteRow['view'], ComponentType<Ins
   model: ModelView,
   stages: StagesView,
   paper: PaperView,
+  fullSize: FullSizeView,
+  pack: PackView,
+}
+
+/** A view from which papers leave, with the press that makes them. */
+function inPressRoom(load: () => Promise<() => ReactNode>): ComponentType<InstrumentViewProps> {
+  return lazy(async () => {
+    const [{ PressRoom }, View] = await Promise.all([import('./PressRoom.tsx'), load()])
+    return {
+      default: () => (
+        <PressRoom>
+          <View />
+        </PressRoom>
+      ),
+    }
+  })
 }
 
 /** The places of the app, by what stands behind the hash: so that the folder works from anywhere and without a net. */

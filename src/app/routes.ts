@@ -1,13 +1,24 @@
 import type { Sheet } from '../words/sheets.ts'
 
-export const ROUTE_GROUPS = ['body', 'box', 'neck'] as const
+export const ROUTE_GROUPS = ['body', 'box', 'neck', 'paper'] as const
 export type RouteGroup = (typeof ROUTE_GROUPS)[number]
 
 /** Every place of the app, as data: the shell shows them, the walks visit them, and fail if one was left out. */
 export interface RouteRow {
   /** Behind the hash; `:id` is an instrument. */
   readonly path: string
-  readonly view: 'list' | 'models' | 'shop' | 'overview' | 'brief' | 'model' | 'sheet' | 'stages' | 'paper'
+  readonly view:
+    | 'list'
+    | 'models'
+    | 'shop'
+    | 'overview'
+    | 'brief'
+    | 'model'
+    | 'sheet'
+    | 'stages'
+    | 'paper'
+    | 'fullSize'
+    | 'pack'
   /** The question sheet, where the view is one of several. */
   readonly sheet?: Sheet
   /** Sheets of one part of the instrument share a row of the register, which shows while one of them is open. */
@@ -177,7 +188,30 @@ export const ROUTES = [
     seenFrom: '',
   },
   { path: '/i/:id/stages', view: 'stages', name: 'Stages', title: 'What has been done?', seenFrom: '' },
-  { path: '/i/:id/paper', view: 'paper', name: 'Print', title: 'What goes on paper?', seenFrom: '' },
+  {
+    path: '/i/:id/paper',
+    view: 'paper',
+    group: 'paper',
+    name: 'Stage sheets',
+    title: 'What goes on paper?',
+    seenFrom: '',
+  },
+  {
+    path: '/i/:id/full-size',
+    view: 'fullSize',
+    group: 'paper',
+    name: 'Full size',
+    title: 'What is cut at full size?',
+    seenFrom: '',
+  },
+  {
+    path: '/i/:id/pack',
+    view: 'pack',
+    group: 'paper',
+    name: 'Pack',
+    title: 'What leaves the shop on paper?',
+    seenFrom: '',
+  },
 ] as const satisfies readonly RouteRow[]
 
 /** The rows that lie under one instrument, in the order of the register. */

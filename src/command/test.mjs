@@ -4,10 +4,19 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { ROOT, setUpPackages } from './setUp.mjs'
 
-/** What Debian brings and no package does: the program, the Debian package, and what is skipped without it. */
+/**
+ * What Debian brings and no package does: the program, the Debian package, and what is skipped without it. `here` is a line of the shell that
+ * holds where it is at hand, for what is no program of its own: Debian's modules belong to Debian's python3, and another may come first.
+ */
 const FROM_DEBIAN = [
   { program: 'chromium', debian: 'chromium', skipped: 'the walks then use the Chromium that comes as a package' },
   { program: 'pdftotext', debian: 'poppler-utils', skipped: 'the walks then do not read the printed pages' },
+  {
+    program: 'ezdxf',
+    debian: 'python3-ezdxf',
+    here: 'python3 -c "import ezdxf" || /usr/bin/python3 -c "import ezdxf"',
+    skipped: 'the files for other drawing programs are then read by one reader less',
+  },
 ]
 
 const bin = (name) => join(ROOT, 'node_modules', '.bin', name)
@@ -69,7 +78,8 @@ function suite(title, args) {
 /** Brings in what only Debian has, in CI or as root on Debian; in CI its absence fails, elsewhere it is said. */
 function setUpDebian() {
   const inCi = process.env.CI === 'true'
-  const has = ({ program }) => spawnSync('sh', ['-c', `command -v ${program}`], { stdio: 'ignore' }).status === 0
+  const has = ({ program, here = `command -v ${program}` }) =>
+    spawnSync('sh', ['-c', here], { stdio: 'ignore' }).status === 0
   const missing = () => FROM_DEBIAN.filter((one) => !has(one))
   if (missing().length === 0) return
   if (existsSync('/etc/debian_version') && (inCi || process.getuid?.() === 0)) {

@@ -1,6 +1,6 @@
-/** Hands a text to the browser as a download under a name. */
-export function saveFile(name: string, text: string, mime: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: mime }))
+/** Hands a text or bytes to the browser as a download under a name. */
+export function saveFile(name: string, content: string | Uint8Array<ArrayBuffer>, mime: string): void {
+  const address = URL.createObjectURL(new Blob([content], { type: mime }))
   const link = document.createElement('a')
   link.href = address
   link.download = name

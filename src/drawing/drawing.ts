@@ -22,12 +22,7 @@ export interface Drawing {
   readonly titleRoom?: Bounds
 }
 
-export type DrawingName =
-  | BodyDrawingName
-  | BoxDrawingName
-  | NeckDrawingName
-  | CuttingDrawingName
-  | TemplateDrawingName
+export type DrawingName = BodyDrawingName | BoxDrawingName | NeckDrawingName | CuttingDrawingName | TemplateDrawingName
 
 /** Pieces drawn to be cut out at full size, where no drawing of the instrument shows them alone. */
 export type TemplateDrawingName =
@@ -106,9 +101,9 @@ export type PathCommand =
 
 /**
  * What a line means: a visible edge (wide), a hidden one (dashed), a centre line (long dash, dot), a fine line, a line to saw or cut
- * along (wide), a line of the dimensioning, or one that only helps to see (dotted).
+ * along (wide), a slot sawn in but not through, a line of the dimensioning, or one that only helps to see (dotted).
  */
-export type LineRole = 'edge' | 'hidden' | 'centre' | 'thin' | 'cut' | 'dimension' | 'ghost'
+export type LineRole = 'edge' | 'hidden' | 'centre' | 'thin' | 'cut' | 'slot' | 'dimension' | 'ghost'
 
 /** A number of the instrument, where it stands among all numbers. `row` counts from 0 in keys with rows. */
 export interface NumberRef {
@@ -241,6 +236,9 @@ export type LabelWord =
   | 'centreline'
   | 'referenceEdge'
   | 'keepSide'
+  | 'forBlock'
+  | 'checksBlock'
+  | 'purfling'
 
 /** Which stations: of both sides or the bass side, or of a treble side of its own; the frets of a board, the braces of a plate, or the pieces on a plank. */
 export type StationList = 'rim' | 'trebleRim' | 'frets' | 'braces' | 'pieces'

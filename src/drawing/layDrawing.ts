@@ -52,7 +52,12 @@ export function layDrawing(drawing: Drawing, sheet: Sheet): Laid {
     laid = closer
   }
   const { mmPerUnit, box } = laid
-  return withMarks(drawing, sheet, laid, centred(box, widthUnits * mmPerUnit, heightUnits === null ? null : heightUnits * mmPerUnit))
+  return withMarks(
+    drawing,
+    sheet,
+    laid,
+    centred(box, widthUnits * mmPerUnit, heightUnits === null ? null : heightUnits * mmPerUnit),
+  )
 }
 
 /** A drawing laid at a given scale, its sheet as large as drawing and figures come. 1 with a sheet in mm is full size. */

@@ -6,6 +6,8 @@ export interface Pens {
   readonly narrow: number
   /** Length of one dash of a hidden line. */
   readonly dash: number
+  /** A line to cut along is drawn through: nothing beside it could be taken for it. */
+  readonly cutsThrough?: true
 }
 export const PAPER_PENS: Pens = { wide: 0.5, narrow: 0.25, dash: 2 }
 export const SCREEN_PENS: Pens = { wide: 2, narrow: 1, dash: 7 }
@@ -14,7 +16,7 @@ export const SCREEN_PENS: Pens = { wide: 2, narrow: 1, dash: 7 }
 export const SMALL_PENS: Pens = { wide: PAPER_PENS.wide * 0.7, narrow: PAPER_PENS.narrow * 0.6, dash: PAPER_PENS.dash }
 
 /** What is sawn or cut to by hand is drawn fine: a line half a millimetre wide leaves open which of its edges is meant. */
-export const TEMPLATE_PENS: Pens = { wide: 0.25, narrow: 0.13, dash: 2 }
+export const TEMPLATE_PENS: Pens = { wide: 0.25, narrow: 0.13, dash: 2, cutsThrough: true }
 
 const WIDE: ReadonlySet<LineRole> = new Set(['edge', 'cut'])
 
@@ -30,4 +32,4 @@ const DASHES: Partial<Record<LineRole, readonly number[]>> = {
 
 /** Dashes and gaps of a line in turn, in units of the sheet; none for one drawn through. */
 export const dashesOf = (role: LineRole, pens: Pens): readonly number[] =>
-  (DASHES[role] ?? []).map((part) => part * pens.dash)
+  role === 'cut' && pens.cutsThrough === true ? [] : (DASHES[role] ?? []).map((part) => part * pens.dash)

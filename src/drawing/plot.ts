@@ -47,6 +47,7 @@ const LAYER_OF: Readonly<Record<LineRole, PlotLayer>> = {
   hidden: 'score',
   centre: 'score',
   thin: 'score',
+  slot: 'score',
   dimension: 'mark',
   ghost: 'mark',
 }

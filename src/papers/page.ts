@@ -32,6 +32,18 @@ export const BLOCK_KINDS = [
   'caution',
   'cautionInFull',
   'titleBlock',
+  'facts',
+  'signatures',
+  'sheetDrawing',
+  'buying',
+  'parts',
+  'label',
+  'tile',
+  'cropMarks',
+  'uprightScale',
+  'measuringBox',
+  'tileTitle',
+  'tileMap',
 ] as const
 export type BlockKind = (typeof BLOCK_KINDS)[number]
 

@@ -1,19 +1,15 @@
-import { countCannot } from '../core/findings.ts'
-import { type Block, MARGIN_MM, type Page, PAPER_SIZES, shiftBlock } from './page.ts'
-import { flowOntoPages, type Piece, type Run } from './flow.ts'
+import type { Block, Page } from './page.ts'
+import type { Piece, Run } from './flow.ts'
 import { layCautions, layCautionsInFull, layNote } from './blocks/caution.ts'
 import { layHeading, layHeadingAgain, layPlainHeading } from './blocks/heading.ts'
 import { layInstructions } from './blocks/instructions.ts'
-import { layTitleBlock, TITLE_BLOCK_MM } from './blocks/titleBlock.ts'
 import type { Column } from './pen.ts'
 import { CAUTION_KEYS, type CautionKey } from '../record/patterns/cautions.ts'
+import { columnOf, setOnPages } from './sheetPages.ts'
 import { STAGES } from '../record/patterns/stagePatterns.ts'
 import { sawsNoProfile } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
 import { stageTables } from './stageTables.ts'
-
-const ABOVE_TITLE_BLOCK_MM = 4
-const UNDER_WARNING_MM = 4
 
 /**
  * The stage sheet of one instrument: the chosen stages in order, then their cautions in full, on as many pages as it takes.
@@ -21,34 +17,17 @@ const UNDER_WARNING_MM = 4
  */
 export function layStageSheet(order: StageSheetOrder): readonly Page[] {
   if (order.stages.length === 0) return []
-  const { widthMm, heightMm } = PAPER_SIZES[order.paperSize]
-  const column: Column = { leftMm: MARGIN_MM, widthMm: widthMm - 2 * MARGIN_MM }
-  const titleTopMm = heightMm - MARGIN_MM - TITLE_BLOCK_MM
+  const column = columnOf(order.paperSize, 'upright')
   const runs = [
     ...order.stages.map((stage, i) => layStage(order, stage, column, i === 0)),
     ...cautionsRun(order, column),
   ]
-  const warning = misfitWarning(order, column)
-  const topMm = MARGIN_MM + (warning === null ? 0 : warning.area.heightMm + UNDER_WARNING_MM)
-  const pages = flowOntoPages(runs, { topMm, bottomMm: titleTopMm - ABOVE_TITLE_BLOCK_MM })
-  return pages.map((blocks, i) => {
-    const place = { number: i + 1, count: pages.length }
-    const title = layTitleBlock(order, { ...place, shows: showsOf(order, blocks) }, column)
-    const head = warning === null ? [] : [shiftBlock(warning, MARGIN_MM)]
-    return {
-      size: order.paperSize,
-      widthMm,
-      heightMm,
-      ...place,
-      blocks: [...head, ...blocks, shiftBlock(title, titleTopMm)],
-    }
+  const { stageSheet, titleBlock } = order.words.paper
+  return setOnPages(order, runs, {
+    sheet: stageSheet,
+    showsOf: (blocks) => showsOf(order, blocks),
+    scale: titleBlock.notToScale,
   })
-}
-
-/** A sheet is cut to: while something cannot be built, every page says so before anything else. */
-function misfitWarning(order: StageSheetOrder, column: Column): Block | null {
-  const count = countCannot(order.computed.findings)
-  return count === 0 ? null : layCautions([order.words.paper.misfits(count)], null, column)
 }
 
 function layStage(order: StageSheetOrder, stage: StageOnSheet, column: Column, isFirst: boolean): Run {

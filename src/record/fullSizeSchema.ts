@@ -1,5 +1,6 @@
 import * as z from 'zod/mini'
 import type { Jigs } from '../core/jigs.ts'
+import { FULL_SIZE_SHEETS } from './fullSizeSheets.ts'
 import { JIG_RANGES, PRINTING_RANGES } from './fullSizeFields.ts'
 import { number } from './rangeSchema.ts'
 
@@ -10,8 +11,6 @@ export const jigs = z.strictObject({
   blanketMm: number(JIG_RANGES.blanketMm),
   caulClearanceMm: number(JIG_RANGES.caulClearanceMm),
 }) satisfies z.ZodMiniType<Jigs>
-
-export const FULL_SIZE_SHEETS = ['A4', 'Letter', 'A3', 'Tabloid', 'A1', 'A0', 'roll'] as const
 
 /** How the shop prints at full size: on what, and what a box of 100 mm measures when its printer has printed it. */
 export const printing = z.strictObject({

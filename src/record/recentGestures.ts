@@ -18,7 +18,9 @@ export function recentGestures(
 ): readonly RecentGesture[] {
   const recent = new Map<string, { fields: Set<string>; stageIds: Set<string>; at: string; undoes: boolean }>()
   const stageOf = (id: string): string[] =>
-    facts.flatMap((one) => (one.id !== id ? [] : one.kind === 'stageDone' ? [one.stageId] : one.kind === 'withdrawal' ? stageOf(one.of) : []))
+    facts.flatMap((one) =>
+      one.id !== id ? [] : one.kind === 'stageDone' ? [one.stageId] : one.kind === 'withdrawal' ? stageOf(one.of) : [],
+    )
   for (const entry of entriesOf(changes, facts).toReversed()) {
     if (!isChange(entry) && entry.kind === 'printed') continue
     const known = recent.get(entry.gesture)

@@ -11,7 +11,12 @@ type OnPaper = Pick<CommissionDoc, 'plan' | 'tolerances' | 'stages'>
 /** A short code for what a stage sheet shows of a commission: the plan, its tolerances and its stages; not the brief, not the title. */
 export function revisionCode(doc: OnPaper): string {
   const { plan, tolerances, stages } = doc
-  let left = hash30(sortedJson({ plan, tolerances, stages }))
+  return shortCode({ plan, tolerances, stages })
+}
+
+/** Six signs that stand for a piece of JSON: the same for the same values, whatever the order of their keys. */
+export function shortCode(value: unknown): string {
+  let left = hash30(sortedJson(value))
   let code = ''
   for (let i = 0; i < CODE_LENGTH; i += 1) {
     code = `${SIGNS[left % 32]}${code}`

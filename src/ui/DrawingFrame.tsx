@@ -7,14 +7,7 @@ import type { Laid } from '../drawing/sheet.ts'
 import { svgNumber } from '../drawing/svgPath.ts'
 import { DRAWING_FRAME_WORDS, type DrawingTold, enlargedWords, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
 import { PAPER_PENS, SCREEN_PENS } from '../drawing/pens.ts'
-import {
-  DimensionMark,
-  DrawingLabels,
-  DrawingLines,
-  EdgeLettering,
-  isSame,
-  type Tapping,
-} from './drawingSvg.tsx'
+import { DimensionMark, DrawingLabels, DrawingLines, EdgeLettering, isSame, type Tapping } from './drawingSvg.tsx'
 import type { DrawingHands } from './DrawingHandles.tsx'
 import { useMoveAndEnlarge } from './useMoveAndEnlarge.ts'
 import './DrawingFrame.css'

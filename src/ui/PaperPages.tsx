@@ -9,12 +9,13 @@ import {
   type TextMark,
 } from '../papers/page.ts'
 import { figureParts } from '../papers/textWidth.ts'
+import { WARNING_SIGN } from '../papers/warningSign.ts'
 import { DRAWING_WORDS } from '../words/drawings.ts'
 import { SMALL_PENS } from '../drawing/pens.ts'
 import { DimensionMark, DrawingLabels, DrawingLines, EdgeLettering } from './drawingSvg.tsx'
+import { PlotShape } from './PlotShape.tsx'
 import './DrawingFrame.css'
 import './paperPages.css'
-
 
 /** Pages of a paper, on screen as sheets at their true aspect, in print each exactly one sheet. */
 export function PaperPages({
@@ -28,7 +29,12 @@ export function PaperPages({
   return (
     <div className="paper-pages">
       {pages.map((page) => (
-        <section className="paper-page" key={page.number} data-size={page.size} aria-label={label(page)}>
+        <section
+          className="paper-page"
+          key={page.number}
+          data-size={page.widthMm > page.heightMm ? `${page.size}-lying` : page.size}
+          aria-label={label(page)}
+        >
           <svg
             className="paper-page-sheet"
             viewBox={`0 0 ${page.widthMm} ${page.heightMm}`}
@@ -71,6 +77,8 @@ function MarkShape({ mark }: { readonly mark: Mark }) {
       return <SignShape mark={mark} />
     case 'drawing':
       return <DrawingShape mark={mark} />
+    case 'plot':
+      return <PlotShape mark={mark} />
   }
 }
 
@@ -158,23 +166,25 @@ function BoxShape({ mark }: { readonly mark: BoxMark }) {
 
 /** A triangle with a bang: drawn, since the lettering may not have it. */
 function SignShape({ mark: { xMm, yMm, sizeMm } }: { readonly mark: SignMark }) {
-  const at = (x: number, y: number) => `${xMm + x * sizeMm},${yMm + y * sizeMm}`
+  const { triangle, penMm, bar, dot } = WARNING_SIGN
+  const x = (part: number) => xMm + part * sizeMm
+  const y = (part: number) => yMm + part * sizeMm
   return (
     <g className="paper-sign">
       <polygon
         className="paper-line"
-        points={[at(0.5, 0.06), at(0.98, 0.92), at(0.02, 0.92)].join(' ')}
-        strokeWidth={0.4}
+        points={triangle.map((corner) => `${x(corner.x)},${y(corner.y)}`).join(' ')}
+        strokeWidth={penMm}
       />
       <line
         className="paper-line"
-        x1={xMm + 0.5 * sizeMm}
-        y1={yMm + 0.36 * sizeMm}
-        x2={xMm + 0.5 * sizeMm}
-        y2={yMm + 0.64 * sizeMm}
-        strokeWidth={0.1 * sizeMm}
+        x1={x(bar.x)}
+        y1={y(bar.fromY)}
+        x2={x(bar.x)}
+        y2={y(bar.toY)}
+        strokeWidth={bar.pen * sizeMm}
       />
-      <circle className="paper-ink" cx={xMm + 0.5 * sizeMm} cy={yMm + 0.78 * sizeMm} r={0.06 * sizeMm} />
+      <circle className="paper-ink" cx={x(dot.x)} cy={y(dot.y)} r={dot.radius * sizeMm} />
     </g>
   )
 }

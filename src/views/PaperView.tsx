@@ -1,12 +1,15 @@
 import { useState } from 'react'
 import { printPage } from '../device/printPage.ts'
+import { stagePaper } from '../papers/paperId.ts'
 import { todayHere } from '../device/today.ts'
 import { stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
 import { revisionCode } from '../record/revision.ts'
 import { takeAskedStage } from './paperChoice.ts'
 import { StageSheetView } from './StageSheetView.tsx'
-import { useCommission, useShop } from './workshop.ts'
+import { usePressOrder } from './fullSize/usePressRun.ts'
+import { usePress } from './press.ts'
+import { useCommission, useShop, useWorkshop } from './workshop.ts'
 
 /** The stage sheet of the instrument in hand. */
 export function PaperView() {
@@ -14,8 +17,23 @@ export function PaperView() {
   const computed = useCommission((state) => state.computed)
   const facts = useCommission((state) => state.facts)
   const shop = useShop((state) => state.shop)
+  const { commission } = useWorkshop()
+  const press = usePress()
+  const order = usePressOrder()
   const [asked] = useState(takeAskedStage)
   if (doc === null || computed === null) return null
+  const print = (stageIds: readonly string[]): void => {
+    printPage()
+    if (order === null) return
+    const code = revisionCode(doc)
+    const { id } = commission.store.getState()
+    press.marks(order, stageIds.map(stagePaper)).answer.then(
+      (prints) => {
+        if (prints !== null && commission.writes(id ?? '')) commission.notePrint(code, prints)
+      },
+      () => undefined,
+    )
+  }
   const stages = inOrder(doc.stages).map(([id, { key }]) => ({ id, key }))
   return (
     <StageSheetView
@@ -26,7 +44,7 @@ export function PaperView() {
       dateIso={todayHere()}
       stages={stages}
       doneStages={new Set(stagesDone(facts).keys())}
-      onPrint={printPage}
+      onPrint={print}
       {...(asked !== null && doc.stages[asked] !== undefined ? { firstChosen: [asked] } : {})}
     />
   )

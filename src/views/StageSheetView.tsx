@@ -3,15 +3,11 @@ import type { Computed } from '../core/compute.ts'
 import { PAPER_SIZES, type PaperSize } from '../papers/page.ts'
 import { stageDrawing } from '../papers/stageDrawing.ts'
 import { layStageSheet } from '../papers/stageSheet.ts'
-import type { SheetWords } from '../papers/stageSheetOrder.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
 import { STAGE_DRAWINGS, type StageDrawing, type StageKey } from '../record/patterns/stages.ts'
 import type { Drawing } from '../drawing/drawing.ts'
 import { PaperPages } from '../ui/PaperPages.tsx'
-import { CAUTION_WORDS } from '../words/cautions.ts'
-import { enlargedWords, SEEN_FROM_WORDS, SHAPE_WORDS } from '../words/drawing.ts'
-import { NUMBER_WORDS } from '../words/numbers.ts'
-import { PAPER_WORDS } from '../words/paper.ts'
+import { PAPER_LETTERING } from '../words/paperLettering.ts'
 import { STAGE_SHEET_VIEW_WORDS } from '../words/stageSheetView.ts'
 import { STAGE_WORDS } from '../words/stages.ts'
 import './stageSheet.css'
@@ -26,20 +22,13 @@ export interface StageSheetViewProps {
   /** The instrument's stages in building order. */
   readonly stages: readonly { readonly id: string; readonly key: StageKey }[]
   readonly doneStages: ReadonlySet<string>
-  /** Opens the browser's print dialog. */
-  readonly onPrint: () => void
+  /** Opens the browser's print dialog; told which stages go to paper. */
+  readonly onPrint: (stageIds: readonly string[]) => void
   /** The stages ticked at first; all where it is not said. */
   readonly firstChosen?: readonly string[]
 }
 
 const words = STAGE_SHEET_VIEW_WORDS
-const SHEET_WORDS: SheetWords = {
-  stages: STAGE_WORDS,
-  cautions: CAUTION_WORDS,
-  numbers: NUMBER_WORDS,
-  paper: PAPER_WORDS,
-  drawing: { seenFrom: SEEN_FROM_WORDS, shapes: SHAPE_WORDS, enlarged: enlargedWords },
-}
 
 /** Which stages go on paper, on which paper, and the pages as they will come out. */
 export function StageSheetView(props: StageSheetViewProps) {
@@ -67,7 +56,7 @@ export function StageSheetView(props: StageSheetViewProps) {
         revisionCode,
         dateIso,
         drawingOf: (name) => drawings.get(name) ?? null,
-        words: SHEET_WORDS,
+        words: PAPER_LETTERING,
       }),
     [doc, computed, shop, stages, printed, doneStages, paperSize, revisionCode, dateIso, drawings],
   )
@@ -89,7 +78,12 @@ export function StageSheetView(props: StageSheetViewProps) {
         </header>
         <PaperChoice value={paperSize} onChoose={setPaperSize} />
         <div className="commands">
-          <button className="button button-next" type="button" disabled={pages.length === 0} onClick={onPrint}>
+          <button
+            className="button button-next"
+            type="button"
+            disabled={pages.length === 0}
+            onClick={() => onPrint(stages.flatMap(({ id }) => (chosen.has(id) ? [id] : [])))}
+          >
             {words.print}
           </button>
           <output>{words.count(chosenCount, pages.length)}</output>

@@ -63,6 +63,9 @@ export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
   centreline: 'centreline',
   referenceEdge: 'reference edge',
   keepSide: 'keep this side',
+  forBlock: 'for the block',
+  checksBlock: 'checks the block',
+  purfling: 'purfling',
 }
 
 export const DRAWING_FRAME_WORDS = {

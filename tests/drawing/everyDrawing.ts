@@ -1,5 +1,6 @@
 import type { Computed } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
+import { type Jigs, USUAL_JIGS } from '../../src/core/jigs.ts'
 import type { Plan } from '../../src/core/plan.ts'
 import type { Quantity } from '../../src/core/quantity.ts'
 import { boxDrawingOf, type DrawnBox } from '../../src/drawing/boxDrawingOf.ts'
@@ -9,15 +10,17 @@ import {
   type DrawingName,
   isBoxDrawing,
   isNeckDrawing,
+  type TemplateDrawingName,
 } from '../../src/drawing/drawing.ts'
 import { type DrawingOptions, type DrawnPlan, drawingOf } from '../../src/drawing/drawingOf.ts'
 import { type DrawnNeck, neckDrawingOf } from '../../src/drawing/neckDrawingOf.ts'
 import type { Sheet } from '../../src/drawing/sheet.ts'
+import { listTemplates, templateDrawingOf } from '../../src/drawing/templateDrawingOf.ts'
 import { SHAPE_WORDS } from '../../src/words/drawing.ts'
 import { STEEL_STRING } from '../generators/demoModels.ts'
 
-/** A plank is drawn from a layout, not from an instrument. */
-type InstrumentDrawingName = Exclude<DrawingName, CuttingDrawingName>
+/** A plank is drawn from a layout, not from an instrument; templates are listed for each instrument. */
+type InstrumentDrawingName = Exclude<DrawingName, CuttingDrawingName | TemplateDrawingName>
 
 const NAMES: readonly InstrumentDrawingName[] = [
   'plan',
@@ -77,6 +80,13 @@ export const everyView = (computed: Computed, plan: Plan, heightsTimes = 8): [st
       : [[name, view({})]]
   })
 
+/** Every template an instrument has, by its name and what it is of. */
+export const everyTemplate = (computed: Computed, plan: Plan, jigs: Jigs = USUAL_JIGS): [string, Drawing][] =>
+  listTemplates(computed, plan).map((ref) => [
+    ref.of === null ? ref.name : `${ref.name}, ${ref.of}`,
+    templateDrawingOf(ref, computed, plan, jigs),
+  ])
+
 /** Figures as a shop in millimetres reads them, without the unit. */
 export function plainValue(value: Figure, quantity: Quantity): string {
   if (typeof value !== 'number') return value
@@ -91,5 +101,7 @@ export const sheetOf = (widthUnits: number, heightUnits: number | null, figureUn
   formatValue: plainValue,
   wordOf: (word) => SHAPE_WORDS[word],
 })
+/** Full size: one unit is a millimetre, and the sheet as large as the piece. */
+export const FULL_SIZE = sheetOf(1000, null, 3)
 export const DESK = sheetOf(1240, 620, 16)
 export const PAPER = sheetOf(90, null, 2.6)

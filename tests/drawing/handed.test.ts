@@ -210,6 +210,7 @@ describe('in one place', () => {
       'src/drawing/drawingOf.ts',
       'src/drawing/neckDrawingOf.ts',
       'src/drawing/planDrawingOf.ts',
+      'src/drawing/templateDrawingOf.ts',
     ])
   })
 

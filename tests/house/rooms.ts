@@ -12,7 +12,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   words: { values: ['core'], types: ['record', 'format', 'drawing', 'papers'], packages: [] },
   drawing: { values: ['core'], types: ['format', 'words'], packages: [] },
   papers: { values: ['core', 'record', 'format', 'drawing'], types: ['words'], packages: [] },
-  files: { values: ['core', 'record', 'drawing', 'format'], types: ['papers'], packages: ['saxes', 'svgpath'] },
+  files: {
+    values: ['core', 'record', 'drawing', 'format', 'papers'],
+    types: [],
+    packages: ['@tarikjabiri/dxf', 'fflate', 'pdfkit', 'saxes', 'svgpath'],
+  },
   device: { values: [], types: [], packages: [] },
   storage: { values: ['record'], types: ['core'], packages: ['dexie', 'zod/mini'] },
   state: {
@@ -42,7 +46,18 @@ export const ROOMS: Readonly<Record<string, Room>> = {
       'views',
     ],
     types: [],
-    packages: ['react', 'react-dom/client', 'wouter', 'wouter/use-hash-location', 'zustand', 'zustand/vanilla'],
+    packages: [
+      'react',
+      'react-dom/client',
+      'wouter',
+      'wouter/use-hash-location',
+      'zustand',
+      'zustand/vanilla',
+      '@fontsource/barlow/files/barlow-latin-400-normal.woff?url',
+      '@fontsource/barlow/files/barlow-latin-600-normal.woff?url',
+      '@fontsource/barlow/files/barlow-latin-ext-400-normal.woff?url',
+      '@fontsource/barlow/files/barlow-latin-ext-600-normal.woff?url',
+    ],
   },
   command: {
     values: ['core', 'record', 'format', 'words', 'drawing', 'papers', 'files'],

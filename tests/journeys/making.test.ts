@@ -157,7 +157,7 @@ describe.each(['desktop', 'tablet'] satisfies Bench[])('from the first call to t
   test('its stage sheet prints: the instrument, the page and the revision on every page', async () => {
     const { page } = walk
     await press(page, page.getByRole('link', { name: /^27-01/ }))
-    await turnTo(page, 'Print')
+    await turnTo(page, 'Stage sheets')
     const status = page.getByRole('status').filter({ hasText: /on \d+ pages/ })
     await status.waitFor()
     const count = Number(/on (\d+) pages/.exec(await status.innerText())![1])

@@ -106,7 +106,7 @@ describe('a neck, from its scale to its bridge', () => {
 
   test('its stages print with every fret', async () => {
     const { page } = walk
-    await turnTo(page, 'Print')
+    await turnTo(page, 'Stage sheets')
     await page
       .getByRole('status')
       .filter({ hasText: /on \d+ pages/ })

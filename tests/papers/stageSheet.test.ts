@@ -1,19 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import type { Plan } from '../../src/core/plan.ts'
-import {
-  type Area,
-  type Block,
-  LEAST_BOX,
-  MARGIN_MM,
-  type Mark,
-  type Page,
-  PAPER_SIZES,
-} from '../../src/papers/page.ts'
-import { capitalMm } from '../../src/papers/pen.ts'
+import { type Area, type Block, LEAST_BOX, PAPER_SIZES } from '../../src/papers/page.ts'
 import { layStageSheet } from '../../src/papers/stageSheet.ts'
 import type { StageSheetOrder } from '../../src/papers/stageSheetOrder.ts'
-import { figureWidthMm, textWidthMm } from '../../src/papers/textWidth.ts'
+import { anyOverlap, expectInOrder, marksOf, textsOf } from './pageChecks.ts'
 import { sampleOrder } from './sampleOrder.ts'
 import { BY_KEY_WIDTHS, CUTAWAY, SMALL, STEEL } from './samplePlans.ts'
 
@@ -177,76 +168,6 @@ test('whatever the body and however long its names, pages hold what they show', 
     { numRuns: 12 },
   )
 }, 60_000)
-
-function expectInOrder(pages: readonly Page[]): void {
-  for (const page of pages) {
-    const sheet: Area = {
-      xMm: MARGIN_MM,
-      yMm: MARGIN_MM,
-      widthMm: page.widthMm - 2 * MARGIN_MM,
-      heightMm: page.heightMm - 2 * MARGIN_MM,
-    }
-    const areas = page.blocks.map(({ area }) => area)
-    expect(areas.filter((area) => !isInside(area, sheet))).toEqual([])
-    expect(anyOverlap(areas)).toBe(false)
-    expect(page.blocks.at(-1)?.kind).toBe('titleBlock')
-    for (const block of page.blocks) expect(strayMarks(block)).toEqual([])
-  }
-}
-
-/** Marks that stand, by the widths the layout reckons with, outside their block. */
-function strayMarks(block: Block): Mark[] {
-  return block.marks.filter((mark) => !isInside(areaOf(mark), block.area))
-}
-
-function areaOf(mark: Mark): Area {
-  switch (mark.kind) {
-    case 'rule':
-      return {
-        xMm: mark.fromXMm,
-        yMm: mark.fromYMm,
-        widthMm: mark.toXMm - mark.fromXMm,
-        heightMm: mark.toYMm - mark.fromYMm,
-      }
-    case 'sign':
-      return { xMm: mark.xMm, yMm: mark.yMm, widthMm: mark.sizeMm, heightMm: mark.sizeMm }
-    case 'text':
-    case 'figure': {
-      const widthMm =
-        mark.kind === 'text'
-          ? textWidthMm(mark.text, mark.sizePt, mark.weight)
-          : figureWidthMm(mark.figure, mark.word, mark.sizePt, mark.weight)
-      const part = { start: 0, middle: 0.5, end: 1 }[mark.anchor]
-      const heightMm = capitalMm(mark.sizePt)
-      return { xMm: mark.xMm - part * widthMm, yMm: mark.yMm - heightMm, widthMm, heightMm }
-    }
-    default:
-      return mark
-  }
-}
-
-const SLACK_MM = 0.01
-const isInside = (inner: Area, outer: Area): boolean =>
-  inner.xMm >= outer.xMm - SLACK_MM &&
-  inner.yMm >= outer.yMm - SLACK_MM &&
-  inner.xMm + inner.widthMm <= outer.xMm + outer.widthMm + SLACK_MM &&
-  inner.yMm + inner.heightMm <= outer.yMm + outer.heightMm + SLACK_MM
-
-const anyOverlap = (areas: readonly Area[]): boolean =>
-  areas.some((a, i) =>
-    areas
-      .slice(i + 1)
-      .some(
-        (b) =>
-          a.xMm + a.widthMm > b.xMm + SLACK_MM &&
-          b.xMm + b.widthMm > a.xMm + SLACK_MM &&
-          a.yMm + a.heightMm > b.yMm + SLACK_MM &&
-          b.yMm + b.heightMm > a.yMm + SLACK_MM,
-      ),
-  )
-
-const marksOf = (page: Page): Mark[] => page.blocks.flatMap(({ marks }) => marks)
-const textsOf = (page: Page): string[] => marksOf(page).flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []))
 
 describe('while something cannot be built', () => {
   // A bout that turns 5 degrees too little leaves the half outline open at the neck.

@@ -70,7 +70,9 @@ describe('papers that left', () => {
     const bundle = bundleOfFile(valueIn(readCommissionFile(frozen())))
     const seq = Math.max(...Object.values(bundle.row.seen)) + 1
     const fact = { ...first, docId: bundle.row.id, seq }
-    expect(valueIn(readCommissionFile({ ...old, facts: [...(old['facts'] as Json[]), fact] })).facts).toContainEqual(fact)
+    expect(valueIn(readCommissionFile({ ...old, facts: [...(old['facts'] as Json[]), fact] })).facts).toContainEqual(
+      fact,
+    )
     const bad = { ...fact, papers: [{ paper: 'label' }] }
     const refused = readCommissionFile({ ...old, facts: [...(old['facts'] as Json[]), bad] })
     expect(refused.ok).toBe(false)

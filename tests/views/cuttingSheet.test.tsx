@@ -112,7 +112,7 @@ describe('the cut list', () => {
     await userEvent.click(list!)
     const [name, text] = vi.mocked(saveFile).mock.calls[0]!
     expect(name).toBe('27-01-cut-list.csv')
-    const lines = text.replace('\uFEFF', '').trim().split('\r\n')
+    const lines = String(text).replace('\uFEFF', '').trim().split('\r\n')
     expect(lines[0]).toMatch(/^For,Wood,Board,Board thickness \(?mm\)?,Part,How many,Finished length/)
     expect(lines).toContain('Bridge plate,–,1/4,6.35,Bridge plate,1,180.0,60.0,2.4,190.0,63.0,3.4,along the length')
     expect(lines.some((line) => line.startsWith('Top,Spruce,2/4,12.7,Half of the top,2,'))).toBe(true)

@@ -69,3 +69,11 @@ export function layPlainHeading(title: string, column: Column): Block {
     textMark(title, column.leftMm, 6.6, { sizePt: TYPE.stageTitle, weight: 'strong' }),
   ])
 }
+
+/** The heading over one of many parts of a paper. */
+export function layPartHeading(title: string, column: Column): Block {
+  return blockOf('heading', column, 6.6, [
+    level(column.leftMm, rightMm(column), LINE.wideMm / 2, LINE.wideMm),
+    textMark(title, column.leftMm, 5, { sizePt: TYPE.name, weight: 'strong' }, column.widthMm),
+  ])
+}

@@ -49,10 +49,14 @@ function captionOf(drawing: Drawing, { drawing: words }: SheetWords): string {
 }
 
 /**
- * Millimetres go without their unit, as on any drawing; the title block names it. A fraction with what it leaves over is too long for a
- * small drawing: it stands in decimals of an inch, as exact.
+ * A figure as it stands on a drawing. Millimetres go without their unit; the title block names it. A fraction with what it leaves over is
+ * too long beside a dimension line: it stands in decimals of an inch, as exact.
  */
-function valueText({ shop }: Pick<StageSheetOrder, 'shop'>, value: Value, quantity: Quantity): string {
+export function valueText(
+  { shop }: { readonly shop: { readonly units: ShopUnits } },
+  value: Value,
+  quantity: Quantity,
+): string {
   const { units } = shop
   const short: ShopUnits = units.bodyLength === 'fractionalInch' ? { ...units, bodyLength: 'decimalInch' } : units
   const figure = formatQuantity(value, quantity, short)

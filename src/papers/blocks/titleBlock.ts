@@ -1,20 +1,38 @@
 import { formatDate } from '../../format/formatDate.ts'
 import type { Block, Mark } from '../page.ts'
 import { blockOf, boxMark, type Column, level, LINE, linesMarks, textMark, TYPE, upright } from '../pen.ts'
-import type { StageSheetOrder } from '../stageSheetOrder.ts'
+import type { PaperWords } from '../../words/paper.ts'
+import type { CommissionDoc, ShopDoc } from '../../record/commission.ts'
 import { wrapText } from '../textWidth.ts'
 
 export const TITLE_BLOCK_MM = 20
 const MIDDLE_MM = 10
 const SHARES = [0.37, 0.33, 0.3] as const
 
+/** What every title block says of an instrument. */
+export interface TitledOrder {
+  readonly doc: Pick<CommissionDoc, 'number' | 'title'> & { readonly brief: Pick<CommissionDoc['brief'], 'client'> }
+  readonly shop: Pick<ShopDoc, 'units'>
+  readonly revisionCode: string
+  /** The day of printing, ISO. */
+  readonly dateIso: string
+  readonly words: { readonly paper: PaperWords }
+}
+
+/** And of the page it stands on. */
+export interface TitledPage {
+  readonly number: number
+  readonly count: number
+  /** Which paper it is, and what of it this page shows; empty: all that the paper's name says. */
+  readonly sheet: string
+  readonly shows: string
+  /** To what scale it is drawn, in words; null: nothing is. */
+  readonly scale: string | null
+}
+
 /** The block at the foot of every page: which instrument, what this sheet shows, unit and scale, revision, page. Fields after ISO 7200. */
-export function layTitleBlock(
-  order: StageSheetOrder,
-  page: { readonly number: number; readonly count: number; readonly shows: string },
-  column: Column,
-): Block {
-  const { titleBlock, stageSheet, forStock, units, unitLine } = order.words.paper
+export function layTitleBlock(order: TitledOrder, page: TitledPage, column: Column): Block {
+  const { titleBlock, forStock, units, unitLine } = order.words.paper
   const { doc, shop } = order
   const x0 = column.leftMm
   const x1 = x0 + column.widthMm * SHARES[0]
@@ -26,10 +44,9 @@ export function layTitleBlock(
   const client = doc.brief.client.trim() === '' ? forStock : doc.brief.client
 
   const read = unitLine(units[shop.units.bodyLength], units[shop.units.thickness], units[shop.units.domeRadius])
-  const unitLines = wrapText(`${titleBlock.unit}: ${read}; ${titleBlock.notToScale}.`, x2 - x1 - 3, TYPE.caption).slice(
-    0,
-    2,
-  )
+  const unitText = [`${titleBlock.unit}: ${read}`, ...(page.scale === null ? [] : [page.scale])].join('; ')
+  const unitLines = wrapText(`${unitText}.`, x2 - x1 - 3, TYPE.caption).slice(0, 2)
+  const shows = page.shows === '' ? page.sheet : `${page.sheet}: ${page.shows}`
 
   const caption = (word: string, x: number, top: number) => textMark(word, x + 1.5, top + 3.2, small)
   const marks: Mark[] = [
@@ -49,7 +66,7 @@ export function layTitleBlock(
     textMark(`${titleBlock.client} ${client}`, x0 + 1.5, 17.8, text, x1 - x0 - 3),
 
     caption(titleBlock.sheet, x1, 0.3),
-    textMark(`${stageSheet}: ${page.shows}`, x1 + 1.5, 8, { sizePt: TYPE.text, weight: 'strong' }, x2 - x1 - 3),
+    textMark(shows, x1 + 1.5, 8, { sizePt: TYPE.text, weight: 'strong' }, x2 - x1 - 3),
     ...linesMarks(unitLines, x1 + 1.5, MIDDLE_MM + 1, small),
 
     caption(titleBlock.revision, x2, 0.3),

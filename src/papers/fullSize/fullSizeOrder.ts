@@ -1,5 +1,6 @@
 import type { Drawing } from '../../drawing/drawing.ts'
 import type { CommissionDoc, ShopDoc } from '../../record/commission.ts'
+import type { FullSizeWords } from '../../words/fullSize.ts'
 import type { SheetSize } from '../page.ts'
 import type { SheetWords } from '../stageSheetOrder.ts'
 
@@ -15,8 +16,11 @@ export interface TemplateOrder {
   readonly revisionCode: string
   /** The day it was made, ISO. */
   readonly dateIso: string
-  readonly words: Pick<SheetWords, 'drawing' | 'paper'>
+  readonly words: Pick<SheetWords, 'drawing' | 'paper'> & { readonly fullSize: FullSizeWords }
 }
+
+/** How far the short straights of a DXF may depart from the curve, mm. */
+export const POLYLINE_TOLERANCE_MM = 0.05
 
 /** On what it is printed. */
 export interface SheetChoice {

@@ -1,0 +1,74 @@
+import { useEffect, useRef, useState } from 'react'
+import { saveFile } from '../../device/saveFile.ts'
+import { todayHere } from '../../device/today.ts'
+import type { PaperId } from '../../papers/paperId.ts'
+import { stagesDone } from '../../record/facts.ts'
+import { revisionCode } from '../../record/revision.ts'
+import { type PressForm, type PressOrder, type PressProgress, type PressMake, usePress } from '../press.ts'
+import { useCommission, useShop, useWorkshop } from '../workshop.ts'
+
+/** How the last order stands. */
+export type PressStanding =
+  | { readonly kind: 'idle' }
+  | { readonly kind: 'running'; readonly progress: PressProgress | null }
+  | { readonly kind: 'done'; readonly name: string }
+  | { readonly kind: 'cancelled' }
+  | { readonly kind: 'failed' }
+
+export interface PressControl {
+  readonly standing: PressStanding
+  readonly make: (papers: readonly PaperId[], form: PressForm) => void
+  readonly cancel: () => void
+}
+
+/** What papers of the instrument in hand are made from; null while none stands. */
+export function usePressOrder(): PressOrder | null {
+  const doc = useCommission((state) => state.record?.doc ?? null)
+  const facts = useCommission((state) => state.facts)
+  const shop = useShop((state) => state.shop)
+  return doc === null ? null : { doc, shop, doneStages: [...stagesDone(facts).keys()], dateIso: todayHere() }
+}
+
+/** Has papers made beside the screen, hands the file over, and notes in the record what left. */
+export function usePressRun(): PressControl {
+  const { commission } = useWorkshop()
+  const press = usePress()
+  const order = usePressOrder()
+  const [standing, setStanding] = useState<PressStanding>({ kind: 'idle' })
+  const run = useRef<PressMake | null>(null)
+  // A sheet that is left takes its order with it.
+  useEffect(() => () => run.current?.cancel(), [])
+
+  const make = (papers: readonly PaperId[], form: PressForm): void => {
+    if (order === null) return
+    run.current?.cancel()
+    setStanding({ kind: 'running', progress: null })
+    const mine = press.make(order, papers, form, (progress) => {
+      if (run.current === mine) setStanding({ kind: 'running', progress })
+    })
+    run.current = mine
+    mine.answer.then(
+      (file) => {
+        if (run.current !== mine) return
+        run.current = null
+        if (file === null) return setStanding({ kind: 'cancelled' })
+        saveFile(file.name, file.bytes, file.mime)
+        // It has left, whatever sheet the maker turns to while what it shows is being marked; but not in another instrument's record.
+        const { id } = commission.store.getState()
+        mine.prints.then(
+          (prints) => {
+            if (prints !== null && commission.writes(id ?? '')) commission.notePrint(revisionCode(order.doc), prints)
+          },
+          () => undefined,
+        )
+        setStanding({ kind: 'done', name: file.name })
+      },
+      () => {
+        if (run.current !== mine) return
+        run.current = null
+        setStanding({ kind: 'failed' })
+      },
+    )
+  }
+  return { standing, make, cancel: () => run.current?.cancel() }
+}

@@ -8,6 +8,7 @@ import { revisionCode } from '../record/revision.ts'
 import { takeAskedStage } from './paperChoice.ts'
 import { StageSheetView } from './StageSheetView.tsx'
 import { usePressOrder } from './fullSize/usePressRun.ts'
+import { noteWhatLeft } from './noteWhatLeft.ts'
 import { usePress } from './press.ts'
 import { useCommission, useShop, useWorkshop } from './workshop.ts'
 
@@ -25,14 +26,7 @@ export function PaperView() {
   const print = (stageIds: readonly string[]): void => {
     printPage()
     if (order === null) return
-    const code = revisionCode(doc)
-    const { id } = commission.store.getState()
-    press.marks(order, stageIds.map(stagePaper)).answer.then(
-      (prints) => {
-        if (prints !== null && commission.writes(id ?? '')) commission.notePrint(code, prints)
-      },
-      () => undefined,
-    )
+    void noteWhatLeft(commission, revisionCode(doc), press.marks(order, stageIds.map(stagePaper)).answer)
   }
   const stages = inOrder(doc.stages).map(([id, { key }]) => ({ id, key }))
   return (

@@ -96,5 +96,6 @@ describe('what leaves on paper', () => {
       await page.getByRole('row', { name }).getByText('still holds').waitFor()
     await page.reload()
     await row.getByText('changed since').waitFor()
+    expect(await page.getByRole('row', { name: /^Label/ }).innerText()).toContain('still holds')
   })
 })

@@ -15,6 +15,8 @@ export function createPress(startWorker: () => Worker): Press {
       onEnd('failed')
       worker.terminate()
     })
+    // A worker has no origin to name: the rule means windows.
+    // oxlint-disable-next-line unicorn/require-post-message-target-origin
     worker.postMessage(job)
     return () => {
       onEnd('cancelled')

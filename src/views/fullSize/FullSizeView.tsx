@@ -66,7 +66,7 @@ export function FullSizeView() {
         <section className="full-size-piece" aria-labelledby="template-title">
           <h2 id="template-title">{nameOf(shown)}</h2>
           <p className="second">{templateUse(shown.name)}</p>
-          <div className="commands" role="group" aria-label={words.look}>
+          <fieldset className="commands" aria-label={words.look}>
             {(['piece', 'sheets'] as const).map((one) => (
               <button
                 key={one}
@@ -78,7 +78,7 @@ export function FullSizeView() {
                 {words.looks[one]}
               </button>
             ))}
-          </div>
+          </fieldset>
           {look === 'piece' ? (
             <DrawingFrame
               key={templatePaper(shown)}

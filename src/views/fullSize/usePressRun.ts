@@ -5,6 +5,7 @@ import type { PaperId } from '../../papers/paperId.ts'
 import { stagesDone } from '../../record/facts.ts'
 import { revisionCode } from '../../record/revision.ts'
 import { type PressForm, type PressOrder, type PressProgress, type PressMake, usePress } from '../press.ts'
+import { noteWhatLeft } from '../noteWhatLeft.ts'
 import { useCommission, useShop, useWorkshop } from '../workshop.ts'
 
 /** How the last order stands. */
@@ -39,6 +40,23 @@ export function usePressRun(): PressControl {
   // A sheet that is left takes its order with it.
   useEffect(() => () => run.current?.cancel(), [])
 
+  const follow = async (mine: PressMake, revision: string): Promise<void> => {
+    const isMine = () => run.current === mine
+    try {
+      const file = await mine.answer
+      if (!isMine()) return
+      run.current = null
+      if (file === null) return setStanding({ kind: 'cancelled' })
+      saveFile(file.name, file.bytes, file.mime)
+      // It has left, whatever sheet the maker turns to while what it shows is being marked.
+      void noteWhatLeft(commission, revision, mine.prints)
+      setStanding({ kind: 'done', name: file.name })
+    } catch {
+      if (!isMine()) return
+      run.current = null
+      setStanding({ kind: 'failed' })
+    }
+  }
   const make = (papers: readonly PaperId[], form: PressForm): void => {
     if (order === null) return
     run.current?.cancel()
@@ -47,28 +65,7 @@ export function usePressRun(): PressControl {
       if (run.current === mine) setStanding({ kind: 'running', progress })
     })
     run.current = mine
-    mine.answer.then(
-      (file) => {
-        if (run.current !== mine) return
-        run.current = null
-        if (file === null) return setStanding({ kind: 'cancelled' })
-        saveFile(file.name, file.bytes, file.mime)
-        // It has left, whatever sheet the maker turns to while what it shows is being marked; but not in another instrument's record.
-        const { id } = commission.store.getState()
-        mine.prints.then(
-          (prints) => {
-            if (prints !== null && commission.writes(id ?? '')) commission.notePrint(revisionCode(order.doc), prints)
-          },
-          () => undefined,
-        )
-        setStanding({ kind: 'done', name: file.name })
-      },
-      () => {
-        if (run.current !== mine) return
-        run.current = null
-        setStanding({ kind: 'failed' })
-      },
-    )
+    void follow(mine, revisionCode(order.doc))
   }
   return { standing, make, cancel: () => run.current?.cancel() }
 }

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest'
 import { aboutNumber, NUMBER_KEYS, type NumberKey } from '../../src/core/catalogue.ts'
-import { compute } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
 import { type Plan } from '../../src/core/plan.ts'
 import { BOX_FIELDS, PLAN_FIELDS, type PlanField } from '../../src/core/planFields.ts'
@@ -23,8 +22,10 @@ import {
   withFields,
 } from './everyForm.ts'
 import { BRACED, BY_BRACES } from './bracedPlans.ts'
+import { buildCore } from './builtCore.ts'
 import { otherValues } from './otherValues.ts'
 
+const { compute } = await buildCore()
 const moved = new Map<NumberKey, Set<PlanField>>(NUMBER_KEYS.map((key) => [key, new Set()]))
 /** Every value under its key, in one walk through the numbers. */
 function spread(value: unknown, path: string, into: Map<string, Figure[]>): Map<string, Figure[]> {

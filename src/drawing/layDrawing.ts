@@ -53,13 +53,12 @@ export function layDrawing(drawing: Drawing, sheet: Sheet): Laid {
     const guess = Math.ceil(Math.log(closest(laid) / largest) / Math.log(STEP))
     let step = Math.min(Math.max(guess, 1), TRIES)
     laid = at(step)
-    const isEnough = fits(laid)
-    while (!isEnough && step < TRIES && !fits(laid)) laid = at(++step)
-    while (isEnough && step > 1) {
-      const larger = at(--step)
-      if (!fits(larger)) break
-      laid = larger
-    }
+    if (fits(laid)) {
+      for (let larger = laid; fits(larger); larger = at(--step)) {
+        laid = larger
+        if (step === 1) break
+      }
+    } else while (step < TRIES && !fits(laid)) laid = at(++step)
   }
   for (let i = 0; i < ROUNDS; i++) {
     const scale = closest(laid)

@@ -3,6 +3,11 @@ import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath, pathToFileURL } from 'node:url'
 import { build } from 'vite'
+import type { compute } from '../../src/core/compute.ts'
+
+interface BuiltCore {
+  readonly compute: typeof compute
+}
 
 /**
  * The sums as one built file, made anew at every call: for tests that work out thousands of instruments. Tests otherwise take each
@@ -10,7 +15,7 @@ import { build } from 'vite'
  *
  * What a part remembers by a plan's identity it does not share with the core a test imports.
  */
-export async function buildCore(): Promise<typeof import('../../src/core/compute.ts')> {
+export async function buildCore(): Promise<BuiltCore> {
   const folder = mkdtempSync(join(tmpdir(), 'ribwright-core-'))
   try {
     await build({
@@ -24,9 +29,7 @@ export async function buildCore(): Promise<typeof import('../../src/core/compute
         rolldownOptions: { output: { entryFileNames: 'core.mjs' } },
       },
     })
-    return (await import(/* @vite-ignore */ pathToFileURL(join(folder, 'core.mjs')).href)) as Awaited<
-      ReturnType<typeof buildCore>
-    >
+    return (await import(/* @vite-ignore */ pathToFileURL(join(folder, 'core.mjs')).href)) as BuiltCore
   } finally {
     rmSync(folder, { recursive: true, force: true })
   }

@@ -1,4 +1,4 @@
-import { lazy, type ReactNode, Suspense, useCallback, useDeferredValue, useEffect, useState } from 'react'
+import { lazy, type ReactNode, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { Link } from 'wouter'
 import { countCannot } from '../core/findings.ts'
 import { revisionCode } from '../record/revision.ts'
@@ -105,16 +105,16 @@ function ListLink() {
 
 function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly facts: SheetFacts }) {
   const { commission } = useWorkshop()
-  const record = useCommission((state) => state.record)
+  const doc = useCommission((state) => state.record?.doc ?? null)
   const save = useCommission((state) => state.save)
   const saveProblem = useCommission((state) => state.saveProblem)
   const isElsewhere = useCommission((state) => state.readOnly !== null)
   const shopName = useShop((state) => state.shop.name)
   const unit = useUnitName()
   const words = TITLE_BLOCK_WORDS
-  if (record === null) return null
-  const { doc } = record
-  const code = revisionCode(doc)
+  // It takes the whole document in, and the title block also changes while that is saved.
+  const code = useMemo(() => (doc === null ? '' : revisionCode(doc)), [doc])
+  if (doc === null) return null
   const seenFrom = (facts.seenFrom ?? row.seenFrom).replace(/^Seen from /u, '')
   const isDrawn = seenFrom !== ''
   const wide = isDrawn ? {} : ({ span: 2 } as const)

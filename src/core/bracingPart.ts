@@ -70,6 +70,7 @@ export function measureBracing(
     ({ number, lapMm }) => lapMm !== 'none' && placed[number - 1]?.plan.plate === 'top',
   )
   const bridgePlate = plateCorners(plan.bridge)
+  const nearest = bridgePlate === null ? null : nearestToPlate(bridgePlate, placed)
   return {
     numbers: {
       braces: placed.map((brace, i) => braceRow(brace, faces[i]!, i + 1, bracing)),
@@ -85,14 +86,15 @@ export function measureBracing(
         frontEdgeMm: box.bridge.frontEdgeAtMm,
         backEdgeMm: box.bridge.backEdgeAtMm,
         pins: box.pins,
-        placed,
+        plate: bridgePlate,
+        nearest,
       }),
     },
     shape: {
       placed,
       collisions,
       bridgePlate,
-      nearestToPlate: bridgePlate === null ? null : nearestToPlate(bridgePlate, placed),
+      nearestToPlate: nearest,
     },
   }
 }

@@ -6,6 +6,7 @@ import type {
   Drawing,
   EdgeMark,
   EdgeMarks,
+  Figured,
   Label,
   Linear,
   Ordinate,
@@ -37,18 +38,33 @@ export function layDrawing(drawing: Drawing, sheet: Sheet): Laid {
   const fits = ({ box, mmPerUnit }: Laid) =>
     widthOf(box) <= widthUnits * mmPerUnit * 1.0001 &&
     (heightUnits === null || heightOf(box) <= heightUnits * mmPerUnit * 1.0001)
-  let laid = layAt(drawing, sheet, Math.max(w / widthUnits, heightUnits === null ? 0 : h / heightUnits))
-  for (let i = 0; i < TRIES && !fits(laid); i++) laid = layAt(drawing, sheet, laid.mmPerUnit * STEP)
-  for (let i = 0; i < ROUNDS; i++) {
-    const { box, mmPerUnit } = laid
-    const closest = (sizeMm: number, boxMm: number, units: number) =>
+  /** The scale that fits if everything round the drawing stays where it is. */
+  const closest = ({ box, mmPerUnit }: Laid) => {
+    const along = (sizeMm: number, boxMm: number, units: number) =>
       sizeMm / Math.max(units - (boxMm - sizeMm) / mmPerUnit, units / 4)
-    const closer = layAt(
-      drawing,
-      sheet,
-      Math.max(closest(w, widthOf(box), widthUnits), heightUnits === null ? 0 : closest(h, heightOf(box), heightUnits)),
-    )
-    if (closer.mmPerUnit >= mmPerUnit || !fits(closer)) break
+    return Math.max(along(w, widthOf(box), widthUnits), heightUnits === null ? 0 : along(h, heightOf(box), heightUnits))
+  }
+  const textOf = textsOf(sheet)
+  const largest = Math.max(w / widthUnits, heightUnits === null ? 0 : h / heightUnits)
+  const at = (step: number) => layAt(drawing, sheet, textOf, largest * STEP ** step)
+  let laid = at(0)
+  if (!fits(laid)) {
+    // The first step that fits is looked for from where it would be if no figure made way.
+    const guess = Math.ceil(Math.log(closest(laid) / largest) / Math.log(STEP))
+    let step = Math.min(Math.max(guess, 1), TRIES)
+    laid = at(step)
+    if (fits(laid)) {
+      for (let larger = laid; fits(larger); larger = at(--step)) {
+        laid = larger
+        if (step === 1) break
+      }
+    } else while (step < TRIES && !fits(laid)) laid = at(++step)
+  }
+  for (let i = 0; i < ROUNDS; i++) {
+    const scale = closest(laid)
+    if (scale >= laid.mmPerUnit) break
+    const closer = layAt(drawing, sheet, textOf, scale)
+    if (!fits(closer)) break
     laid = closer
   }
   const { mmPerUnit, box } = laid
@@ -89,12 +105,24 @@ function centred(box: Bounds, widthMm: number, heightMm: number | null): Bounds 
   return { minX: box.minX - moreX, minY: box.minY - moreY, maxX: box.maxX + moreX, maxY: box.maxY + moreY }
 }
 
-function layAt(drawing: Drawing, sheet: Sheet, mmPerUnit: number): Laid {
-  const figureMm = sheet.figureUnits * mmPerUnit
-  const textOf = ({ figured: { sign, value, quantity, isUnsigned } }: { figured: LaidDimension['figured'] }) => {
+type TextOf = (shape: { readonly figured: Figured }) => string
+
+/** What each figure reads, put into words once however often it is laid. */
+function textsOf({ formatValue }: Sheet): TextOf {
+  const known = new Map<Figured, string>()
+  return ({ figured }) => {
+    const before = known.get(figured)
+    if (before !== undefined) return before
+    const { sign, value, quantity, isUnsigned } = figured
     const shown = isUnsigned === true && typeof value === 'number' ? Math.abs(value) : value
-    return `${sign === undefined ? '' : `${sign}\u2009`}${sheet.formatValue(shown, quantity)}`
+    const text = `${sign === undefined ? '' : `${sign}\u2009`}${formatValue(shown, quantity)}`
+    known.set(figured, text)
+    return text
   }
+}
+
+function layAt(drawing: Drawing, sheet: Sheet, textOf: TextOf, mmPerUnit: number): Laid {
+  const figureMm = sheet.figureUnits * mmPerUnit
   const lanes: Linear[] = []
   const dimensions: LaidDimension[] = []
   const labels: LaidText[] = []

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest'
 import { aboutNumber, NUMBER_KEYS, type NumberKey } from '../../src/core/catalogue.ts'
-import { compute } from '../../src/core/compute.ts'
 import type { Figure } from '../../src/core/figure.ts'
 import { type Plan } from '../../src/core/plan.ts'
 import { BOX_FIELDS, PLAN_FIELDS, type PlanField } from '../../src/core/planFields.ts'
@@ -23,22 +22,42 @@ import {
   withFields,
 } from './everyForm.ts'
 import { BRACED, BY_BRACES } from './bracedPlans.ts'
+import { buildCore } from './builtCore.ts'
 import { otherValues } from './otherValues.ts'
 
+const { compute } = await buildCore()
 const moved = new Map<NumberKey, Set<PlanField>>(NUMBER_KEYS.map((key) => [key, new Set()]))
+/** A place in the numbers, its path put together once. */
+class Place {
+  readonly path: string
+  readonly inner = new Map<string, Place>()
+  constructor(path: string) {
+    this.path = path
+  }
+  at(name: string): Place {
+    let place = this.inner.get(name)
+    if (place === undefined) {
+      const isFirst = this.path === '' || name === '[]'
+      place = new Place(isFirst ? this.path + name : `${this.path}.${name}`)
+      this.inner.set(name, place)
+    }
+    return place
+  }
+}
+const ROOT = new Place('')
 /** Every value under its key, in one walk through the numbers. */
-function spread(value: unknown, path: string, into: Map<string, Figure[]>): Map<string, Figure[]> {
-  if (Array.isArray(value)) for (const row of value) spread(row, `${path}[]`, into)
+function spread(value: unknown, place: Place, into: Map<string, Figure[]>): Map<string, Figure[]> {
+  if (Array.isArray(value)) for (const row of value) spread(row, place.at('[]'), into)
   else if (typeof value === 'object' && value !== null)
-    for (const [name, inner] of Object.entries(value)) spread(inner, path === '' ? name : `${path}.${name}`, into)
+    for (const [name, inner] of Object.entries(value)) spread(inner, place.at(name), into)
   else {
-    const list = into.get(path)
-    if (list === undefined) into.set(path, [value as Figure])
+    const list = into.get(place.path)
+    if (list === undefined) into.set(place.path, [value as Figure])
     else list.push(value as Figure)
   }
   return into
 }
-const valuesOf = (plan: Plan) => spread(compute(plan).numbers, '', new Map())
+const valuesOf = (plan: Plan) => spread(compute(plan).numbers, ROOT, new Map())
 
 function moveFields(base: Plan, fields: readonly PlanField[], othersOf: (field: PlanField) => readonly unknown[]) {
   const stood = valuesOf(base)

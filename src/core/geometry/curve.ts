@@ -71,12 +71,13 @@ export function curveAt(curve: Curve, sMm: number): CurvePoint {
   const start = curve.places[i] ?? { point: { x: 0, y: 0 }, headingRad: 0 }
   if (piece === undefined) return { ...start, sMm: 0, curvaturePerMm: 0, normal: leftNormal(start.headingRad) }
   const along = s - curve.startsMm[i]!
-  const place = placeOnPiece(piece, start, along)
+  const { point, headingRad } = placeOnPiece(piece, start, along)
   return {
-    ...place,
+    point,
+    headingRad,
     sMm: s,
     curvaturePerMm: pieceCurvaturePerMm(piece, along),
-    normal: leftNormal(place.headingRad),
+    normal: leftNormal(headingRad),
   }
 }
 

@@ -1,5 +1,5 @@
 import type { Point } from './point.ts'
-import { integrate } from './quadrature.ts'
+import { integrateHeading } from './quadrature.ts'
 
 /**
  * A stretch of plane curve whose signed curvature is linear in arc length: a straight (0, 0), an arc (k, k) or a clothoid.
@@ -60,8 +60,9 @@ export function placeOnPiece(piece: Piece, start: Place, alongMm: number): Place
   for (let i = 0; i < parts; i++) {
     const from = (alongMm * i) / parts
     const to = (alongMm * (i + 1)) / parts
-    x += integrate((u) => Math.cos(heading(u)), from, to)
-    y += integrate((u) => Math.sin(heading(u)), from, to)
+    const chord = integrateHeading(heading, from, to)
+    x += chord.x
+    y += chord.y
   }
   return { point: { x, y }, headingRad: headingRad - turned }
 }

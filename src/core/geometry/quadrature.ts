@@ -1,3 +1,5 @@
+import type { Point } from './point.ts'
+
 // Gauss-Legendre rule of ten points on [-1, 1]: exact for polynomials up to degree 19.
 // Source: Abramowitz & Stegun, Handbook of Mathematical Functions, table 25.4 (from memory; the test checks the rule against polynomials).
 const NODES = [0.1488743389816312, 0.4333953941292472, 0.6794095682990244, 0.8650633666889845, 0.9739065285171717]
@@ -13,6 +15,21 @@ export function integrate(f: (t: number) => number, from: number, to: number): n
     sum += WEIGHTS[i]! * (f(middle - step) + f(middle + step))
   }
   return sum * half
+}
+
+/** Integral of (cos, sin) of an angle over [from, to], by the same rule: the chord of a stretch that heads along it. */
+export function integrateHeading(headingRad: (t: number) => number, from: number, to: number): Point {
+  const middle = (from + to) / 2
+  const half = (to - from) / 2
+  let x = 0
+  let y = 0
+  for (let i = 0; i < NODES.length; i++) {
+    const step = half * NODES[i]!
+    const [before, after] = [headingRad(middle - step), headingRad(middle + step)]
+    x += WEIGHTS[i]! * (Math.cos(before) + Math.cos(after))
+    y += WEIGHTS[i]! * (Math.sin(before) + Math.sin(after))
+  }
+  return { x: x * half, y: y * half }
 }
 
 /** Gauss-Legendre's two and three points on [0, 1], exact up to degrees 3 and 5: for stretches that turn little. Source: closed form. */

@@ -92,8 +92,10 @@ function partsOf(piece: Piece, start: Place, [fromMm, toMm]: readonly [number, n
   const count = Math.ceil(Math.min(Math.max(turnRad / MOST_TURN_RAD, lengthMm / (MOST_PART * wholeMm), 1), MOST_PARTS))
   return Array.from({ length: count }, (_, k) => {
     const a = fromMm + (lengthMm * k) / count
+    const { point, headingRad } = a === 0 ? start : placeOnPiece(piece, start, a)
     return {
-      ...(a === 0 ? start : placeOnPiece(piece, start, a)),
+      point,
+      headingRad,
       lengthMm: lengthMm / count,
       curvaturePerMm: pieceCurvaturePerMm(piece, a),
       sharpensPerMm2: (piece.endCurvaturePerMm - piece.startCurvaturePerMm) / piece.lengthMm,
@@ -132,7 +134,8 @@ function addPart(steps: InsetStep[], part: Part, insetMm: number, breaksAtXMm: r
       const u = fromMm + wayMm * at
       const bend = part.curvaturePerMm + part.sharpensPerMm2 * u
       const dxPerMm = Math.cos(headingAt(part, u)) * (1 - insetMm * bend)
-      steps.push({ ...insetAt(part, u, insetMm), dx: wayMm * weight * dxPerMm })
+      const { x, y } = insetAt(part, u, insetMm)
+      steps.push({ x, y, dx: wayMm * weight * dxPerMm })
     }
   }
 }

@@ -20,7 +20,10 @@ export interface BridgePlateSite {
   readonly frontEdgeMm: number
   readonly backEdgeMm: number
   readonly pins: readonly { readonly atMm: number; readonly acrossMm: number }[]
-  readonly placed: readonly PlacedBrace[]
+  /** The plate's corners; null without one. */
+  readonly plate: ConvexPolygon | null
+  /** What is left to the brace that comes nearest to it; null where none does. */
+  readonly nearest: { readonly clearMm: number } | null
 }
 
 /** The plate's corners in plan; null without a plate. Bass at the tail first, then round by the neck. */
@@ -57,7 +60,7 @@ export function nearestToPlate(
 
 /** The plate glued inside under the bridge, mm: straight from its width at the tail side to that at the neck side. Source: derived. */
 export function measureBridgePlate(bridge: BridgePlan, site: BridgePlateSite): BridgePlateNumbers {
-  const plate = plateCorners(bridge)
+  const { plate } = site
   if (plate === null)
     return {
       lengthMm: 'none',
@@ -82,6 +85,6 @@ export function measureBridgePlate(bridge: BridgePlan, site: BridgePlateSite): B
     thicknessMm: bridge.plateMm,
     wingsBeyondMm: bridge.lengthMm / 2 - halfWidthAtMm((site.frontEdgeMm + site.backEdgeMm) / 2),
     besidePinsMm: besides.length > 0 ? Math.min(...besides) : 'none',
-    toBraceMm: nearestToPlate(plate, site.placed)?.clearMm ?? 'none',
+    toBraceMm: site.nearest?.clearMm ?? 'none',
   }
 }

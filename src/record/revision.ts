@@ -8,9 +8,28 @@ const CODE_LENGTH = 6
 
 type OnPaper = Pick<CommissionDoc, 'plan' | 'tolerances' | 'stages'>
 
-/** A short code for what a stage sheet shows of a commission: the plan, its tolerances and its stages; not the brief, not the title. */
+/** Parts of the plan that change nothing of what is built: what-ifs, what was heard of a finished box, and the planks in the rack. */
+const BESIDE: Readonly<Record<string, readonly string[]>> = {
+  air: ['holeChangeMm', 'depthChangeMm', 'heardHz'],
+  cutting: ['planks'],
+}
+
+/** A plan without them. Plans of older records, which lack some of it, are taken as they are. */
+function builtPlan<Of extends object>(plan: Of): Of {
+  const parts = Object.entries(plan).map(([part, values]: [string, unknown]) => {
+    const beside = BESIDE[part]
+    if (beside === undefined || !isPlainObject(values)) return [part, values] as const
+    return [part, Object.fromEntries(Object.entries(values).filter(([key]) => !beside.includes(key)))] as const
+  })
+  return Object.fromEntries(parts) as Of
+}
+
+/**
+ * A short code for what a stage sheet shows of a commission: the plan as far as it is built, its tolerances and its stages; not the brief, not
+ * the title, nor what the plan holds beside (`BESIDE`), so that a question asked of the air makes no printed sheet look out of date.
+ */
 export function revisionCode(doc: OnPaper): string {
-  const { plan, tolerances, stages } = doc
+  const { plan, tolerances, stages } = onPaperOf(doc)
   let left = hash30(sortedJson({ plan, tolerances, stages }))
   let code = ''
   for (let i = 0; i < CODE_LENGTH; i += 1) {
@@ -54,19 +73,19 @@ export function changesSinceRevision(typed: string, doc: CommissionDoc, changes:
     if (revisionCode(then) === code) found = { doc: then, stoodAt: change.at }
   }
   if (found === null) return { kind: 'unknown' }
-  return { kind: 'changed', stoodAt: found.stoodAt, differences: listDifferences(found.doc, onPaperOf(doc)) }
+  return { kind: 'changed', stoodAt: found.stoodAt, differences: listDifferences(onPaperOf(found.doc), onPaperOf(doc)) }
 }
 
 const samePaper = (a: OnPaper, b: OnPaper): boolean =>
   a.plan === b.plan && a.tolerances === b.tolerances && a.stages === b.stages
 
-const onPaperOf = ({ plan, tolerances, stages }: OnPaper): OnPaper => ({ plan, tolerances, stages })
+const onPaperOf = ({ plan, tolerances, stages }: OnPaper): OnPaper => ({ plan: builtPlan(plan), tolerances, stages })
 
 function onPaper(row: unknown): OnPaper | null {
   const doc = valueAt(row, ['doc'])
   if (!doc.here || !isPlainObject(doc.value)) return null
   const { plan, tolerances, stages } = doc.value
-  return [plan, tolerances, stages].every(isPlainObject) ? onPaperOf(doc.value as unknown as OnPaper) : null
+  return [plan, tolerances, stages].every(isPlainObject) ? ({ plan, tolerances, stages } as unknown as OnPaper) : null
 }
 
 /** The leaves that differ between two pieces of JSON; lists, and entries only one side has, are named whole. */

@@ -26,6 +26,37 @@ describe('the revision code', () => {
     expect(codeAfter(({ doc }) => void delete doc.stages[Object.keys(doc.stages)[0] ?? ''])).not.toBe(code)
   })
 
+  it.each([
+    ['plan.air.holeChangeMm', 7],
+    ['plan.air.depthChangeMm', -3],
+    ['plan.air.heardHz', 104],
+    ['plan.cutting.planks', {}],
+  ])('is not moved by what changes nothing that is built: %s', (field, value) => {
+    const newId = countedIds()
+    const start = beginSteel(newId)
+    const asked = edited(start, setField(field, value), metaWith(newId))
+    expect(asked.changes.length).toBeGreaterThan(start.changes.length)
+    expect(revisionCode(asked.row.doc)).toBe(revisionCode(start.row.doc))
+    // Nor is it told as a difference where something else has changed.
+    const deeper = edited(asked, setField('plan.rim.depthAtTailMm', 110), metaWith(newId))
+    expect(changesSinceRevision(revisionCode(start.row.doc), deeper.row.doc, deeper.changes)).toMatchObject({
+      kind: 'changed',
+      differences: [{ field: 'plan.rim.depthAtTailMm' }],
+    })
+  })
+
+  it('is moved by the air and the woods that are built to', () => {
+    const newId = countedIds()
+    const start = beginSteel(newId)
+    for (const [field, value] of [
+      ['plan.air.temperatureC', 25],
+      ['plan.cutting.kerfMm', 2],
+    ] as const)
+      expect(revisionCode(edited(start, setField(field, value), metaWith(newId)).row.doc)).not.toBe(
+        revisionCode(start.row.doc),
+      )
+  })
+
   it('does not hang on the order in which keys came to be', () => {
     const { doc } = beginSteel(countedIds()).row
     const turned = Object.fromEntries(Object.entries(doc.plan).reverse()) as typeof doc.plan

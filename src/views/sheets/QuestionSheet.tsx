@@ -9,6 +9,8 @@ interface Props {
   readonly tools?: ReactNode
   /** What is asked most, across the whole sheet. */
   readonly answer?: ReactNode
+  /** A drawing that is worked in: it stays first, and what does not fit is a line beneath it. */
+  readonly drawing?: ReactNode
   /** Drawing and figures, large. */
   readonly main: ReactNode
   /** The fields that move them. */
@@ -18,7 +20,7 @@ interface Props {
 }
 
 /** The form of every question sheet: the question, what answers it, the fields in the margin, the tables beneath. */
-export function QuestionSheet({ sheet, tools, answer, main, margin, foot }: Props) {
+export function QuestionSheet({ sheet, tools, answer, drawing, main, margin, foot }: Props) {
   const { title, lead } = SHEET_WORDS[sheet]
   return (
     <div className="question">
@@ -30,9 +32,10 @@ export function QuestionSheet({ sheet, tools, answer, main, margin, foot }: Prop
         {tools}
       </header>
       {answer !== undefined && <div className="question-answer">{answer}</div>}
-      <div className="question-body" data-has-margin={margin !== undefined}>
+      <div className="question-body" data-has-margin={margin !== undefined} data-has-lead={drawing !== undefined}>
         <div className="question-main">
-          <FindingsHere fields={fieldsOfSheet(sheet)} />
+          {drawing !== undefined && <div className="question-lead">{drawing}</div>}
+          <FindingsHere fields={fieldsOfSheet(sheet)} isFolded={drawing !== undefined} />
           {main}
         </div>
         {margin !== undefined && (

@@ -20,7 +20,7 @@ import { LeadingDrawing } from './SheetDrawing.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
 import { hasOwnTreble, RIM_LISTS, type SideInHand, sideInHand } from './sideInHand.ts'
-import { Switch } from './Switch.tsx'
+import { Switch } from '../../ui/Switch.tsx'
 
 const ALONG_CHOICES = WAYS_ALONG.map((value) => ({ value, label: ALONG_WORDS[value] }))
 const MOST_TIMES = 20

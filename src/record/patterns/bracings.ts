@@ -55,6 +55,9 @@ const USUAL_HALF_MM = 195
 const growthOf = ({ lowerBoutHalfMm }: BracingSite): number =>
   Math.min(Math.max(lowerBoutHalfMm / USUAL_HALF_MM, 0.45), 1.3)
 
+/** To the half millimetre: a maker enters no finer. */
+const rounded = (mm: number): number => Math.round(mm * 2) / 2 + 0
+
 type Where = Pick<BraceEndPlan, 'stops' | 'side' | 'xMm' | 'yMm' | 'braceId'>
 const sideOf = (yMm: number): 'bass' | 'treble' => (yMm < 0 ? 'bass' : 'treble')
 const rimAt = (side: 'bass' | 'treble', xMm: number): Where => ({ stops: 'rimAt', side, xMm, yMm: 0, braceId: null })
@@ -95,14 +98,16 @@ interface Wood {
   readonly lapped?: boolean
 }
 
-/** Makes braces of one body, all sizes grown with it. */
+/** Makes braces of one body, all sizes grown with it and every figure as a maker would enter it. */
 function carpenter(growth: number) {
   const end = (where: Where, runout: Runout): BraceEndPlan => ({
     ...where,
-    letInMm: runout.letInMm * growth,
+    xMm: rounded(where.xMm),
+    yMm: rounded(where.yMm),
+    letInMm: rounded(runout.letInMm * growth),
     taper: runout.taperMm > 0 ? 'scoop' : 'none',
-    taperMm: runout.taperMm * growth,
-    endHeightMm: runout.endHeightMm * growth,
+    taperMm: rounded(runout.taperMm * growth),
+    endHeightMm: rounded(runout.endHeightMm * growth),
   })
   return (wood: Wood, from: readonly [Where, Runout], to: readonly [Where, Runout]): BracePlan => ({
     order: '',
@@ -111,8 +116,8 @@ function carpenter(growth: number) {
     twin: wood.twin ?? false,
     from: end(...from),
     to: end(...to),
-    widthMm: wood.widthMm * growth,
-    heightMm: wood.heightMm * growth,
+    widthMm: rounded(wood.widthMm * growth),
+    heightMm: rounded(wood.heightMm * growth),
     underside: wood.underside,
     archRadiusMm: wood.plate === 'top' ? 8000 : 4500,
     lapped: wood.lapped ?? false,

@@ -67,7 +67,13 @@ describe('a brace drawn', () => {
     const offMm = (x: number, y: number) =>
       face.reduce((best, point) => Math.min(best, Math.hypot(point.x - x, point.y - Math.abs(y))), Infinity)
     const [cross] = bracing.placed
-    for (const { x, y } of fittedCorners(cross!, rim)) expect(offMm(x, y)).toBeLessThan(0.02)
+    const { from, to } = cross!
+    const whole = { ...cross!, from: { ...from, shortMm: 0 }, to: { ...to, shortMm: 0 } }
+    for (const { x, y } of fittedCorners(whole, rim)) expect(offMm(x, y)).toBeLessThan(0.02)
+    // And with its tips, short of it along the brace.
+    const [a] = fittedCorners(cross!, rim)
+    const [b] = fittedCorners(whole, rim)
+    expect(Math.hypot(a!.x - b!.x, a!.y - b!.y)).toBeCloseTo(computed.numbers.braces[0]!.fromShortMm, 9)
   })
 
   it('keeps its width between the fitted corners', () => {
@@ -82,7 +88,10 @@ describe('a brace drawn', () => {
     const row = computed.numbers.braces.findIndex(({ kind }) => kind === 'cross')
     const side = boxDrawingOf('braceSide', computed, STEEL_STRING.plan, { brace: row, heightsTimes: 4 })
     const brace = computed.numbers.braces[row]!
-    expect(side.bounds.maxX - side.bounds.minX).toBeCloseTo(brace.lengthMm + brace.fromLetInMm + brace.toLetInMm, 6)
+    const [wood] = side.shapes.filter((shape): shape is PathShape => shape.kind === 'path')
+    const xs = wood!.commands.flatMap((command) => (command[0] === 'Z' ? [] : [command[1]]))
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(brace.finishedLengthMm, 6)
+    expect(Math.min(...xs)).toBeCloseTo(brace.fromShortMm, 6)
     expect(-side.bounds.minY / 4).toBeCloseTo(brace.archRiseMm, 2)
   })
 })

@@ -84,7 +84,7 @@ describe('the bracing sheet', () => {
     // One across, an X of two, two tone bars, four fingers.
     expect(screen.getByText(/^Takes the place of all 9 braces of the top\./)).toBeInTheDocument()
     await press('No braces')
-    expect(screen.getByText('The top has no braces yet.')).toBeInTheDocument()
+    expect(screen.getByText('The top is bare: nothing is replaced.')).toBeInTheDocument()
   })
 
   it('keys that follow each other are one stroke, and one that comes later is another', async () => {

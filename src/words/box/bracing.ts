@@ -68,7 +68,7 @@ export const BRACING_WORDS = {
   patterns: 'Lay out anew',
   patternsHint: (count: number, plate: PlateSide) =>
     count === 0
-      ? `The ${PLATE_NAMES[plate]} has no braces yet.`
+      ? `The ${PLATE_NAMES[plate]} is bare: nothing is replaced.`
       : `Takes the place of ${count === 1 ? 'the one brace' : `all ${count} braces`} of the ${PLATE_NAMES[plate]}. One undo brings ${count === 1 ? 'it' : 'them'} back.`,
   /** After a brace was taken away. `loose`: ends by name that stopped at it. */
   removed: (name: string, loose: readonly string[]) =>

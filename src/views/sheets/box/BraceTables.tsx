@@ -101,6 +101,9 @@ export function CrossingTable() {
         'braceCrossings[].otherAlongMm',
         'braceCrossings[].angleRad',
         'braceCrossings[].lapMm',
+        'braceCrossings[].underNumber',
+        'braceCrossings[].notchMm',
+        'braceCrossings[].otherNotchMm',
       ]}
     />
   )

@@ -110,6 +110,7 @@ export function BracingSheet() {
 }
 
 const MORE_FIGURES = [
+  'braces[].finishedLengthMm',
   'braces[].blankLengthMm',
   'braces[].undersideRadiusMm',
   'braces[].angleRad',

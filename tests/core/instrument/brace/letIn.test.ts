@@ -75,13 +75,13 @@ describe('tips, against a general library of polygons on dots moved inward', () 
 })
 
 test('tapers begin at the tip: its end height stands there, and the ridge a taper further in', () => {
-  const taper = { taper: 'straight', taperMm: 40, endHeightMm: 3 } as const
+  const taper = { taper: 'straight', taperMm: 120, endHeightMm: 3 } as const
   const one = brace(rimAt('bass', 137, { letInMm: 0, ...taper }), rimAt('treble', 137))
   const { numbers } = computed(plan, { a: one })
   const row = numbers.braces[0]!
   for (const { alongMm, heightMm } of numbers.braceArch) {
     const fromTipMm = Math.max(alongMm - row.fromShortMm, 0)
-    expectWithin(heightMm, Math.min(3 + (13 * fromTipMm) / 40, 16), 1e-9)
+    expectWithin(heightMm, Math.min(3 + (13 * fromTipMm) / 120, 16), 1e-9)
   }
   // Nearly square to the side there.
   expectWithin(row.fromShortMm, 6.5, 0.05)

@@ -1,6 +1,7 @@
 import type { PlateSide } from '../core/boxPlan.ts'
 import { BRACE_TAPER_WORDS, braceName, BRACING_WORDS, PLATE_WORDS } from './box/bracing.ts'
-import { ESTIMATE_MARK, FIGURE_WORDS, PLACE_WORDS } from './sheets.ts'
+import { PLACE_WORDS } from './measuring.ts'
+import { ESTIMATE_MARK, FIGURE_WORDS } from './sheets.ts'
 
 type TaperKind = keyof typeof BRACE_TAPER_WORDS
 

@@ -5,7 +5,8 @@ import { setField } from '../../src/record/changes/setField.ts'
 import { setTolerance } from '../../src/record/changes/tolerances.ts'
 import type { CommissionRecord } from '../../src/record/commission.ts'
 import type { Recipe } from '../../src/record/edit.ts'
-import { changesSinceRevision, parseRevisionCode, revisionCode } from '../../src/record/revision.ts'
+import { changesSinceRevision, parseRevisionCode } from '../../src/record/revision.ts'
+import { revisionCode } from '../../src/record/revisionCode.ts'
 import { beginSteel, countedIds, edited, metaWith } from './fixture.ts'
 
 describe('the revision code', () => {

@@ -1,4 +1,5 @@
 import type { BraceEndPlan, BracePlan, PlateSide } from '../../core/boxPlan.ts'
+import { halfMm } from '../../core/instrument/brace/halfMm.ts'
 import type { Numbers } from '../../core/numbers.ts'
 import type { Plan } from '../../core/plan.ts'
 
@@ -55,9 +56,6 @@ const USUAL_HALF_MM = 195
 const growthOf = ({ lowerBoutHalfMm }: BracingSite): number =>
   Math.min(Math.max(lowerBoutHalfMm / USUAL_HALF_MM, 0.45), 1.3)
 
-/** To the half millimetre: a maker enters no finer. */
-const rounded = (mm: number): number => Math.round(mm * 2) / 2 + 0
-
 type Where = Pick<BraceEndPlan, 'stops' | 'side' | 'xMm' | 'yMm' | 'braceId'>
 const sideOf = (yMm: number): 'bass' | 'treble' => (yMm < 0 ? 'bass' : 'treble')
 const rimAt = (side: 'bass' | 'treble', xMm: number): Where => ({ stops: 'rimAt', side, xMm, yMm: 0, braceId: null })
@@ -102,12 +100,12 @@ interface Wood {
 function carpenter(growth: number) {
   const end = (where: Where, runout: Runout): BraceEndPlan => ({
     ...where,
-    xMm: rounded(where.xMm),
-    yMm: rounded(where.yMm),
-    letInMm: rounded(runout.letInMm * growth),
+    xMm: halfMm(where.xMm),
+    yMm: halfMm(where.yMm),
+    letInMm: halfMm(runout.letInMm * growth),
     taper: runout.taperMm > 0 ? 'scoop' : 'none',
-    taperMm: rounded(runout.taperMm * growth),
-    endHeightMm: rounded(runout.endHeightMm * growth),
+    taperMm: halfMm(runout.taperMm * growth),
+    endHeightMm: halfMm(runout.endHeightMm * growth),
   })
   return (wood: Wood, from: readonly [Where, Runout], to: readonly [Where, Runout]): BracePlan => ({
     order: '',
@@ -116,8 +114,8 @@ function carpenter(growth: number) {
     twin: wood.twin ?? false,
     from: end(...from),
     to: end(...to),
-    widthMm: rounded(wood.widthMm * growth),
-    heightMm: rounded(wood.heightMm * growth),
+    widthMm: halfMm(wood.widthMm * growth),
+    heightMm: halfMm(wood.heightMm * growth),
     underside: wood.underside,
     archRadiusMm: wood.plate === 'top' ? 8000 : 4500,
     lapped: wood.lapped ?? false,

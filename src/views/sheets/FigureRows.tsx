@@ -87,6 +87,6 @@ function cellsOf(table: FigureTable, at: number, units: ShopUnits): readonly (Fi
 }
 
 function Cell({ cell, quantity, units }: { cell: Figure | string; quantity: Quantity | null; units: ShopUnits }) {
-  if (typeof cell === 'string' || quantity === null) return cell === '' ? null : String(cell)
+  if (typeof cell === 'string' || quantity === null) return typeof cell === 'string' ? cell : null
   return <WrittenCell figure={cell} quantity={quantity} units={units} />
 }

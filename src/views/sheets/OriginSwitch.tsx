@@ -1,6 +1,6 @@
 import { ORIGINS } from '../../core/instrument/placeByX.ts'
 import { TABLE_WORDS } from '../../words/bodySheets.ts'
-import { ORIGIN_WORDS } from '../../words/sheets.ts'
+import { ORIGIN_WORDS } from '../../words/measuring.ts'
 import { Switch } from '../../ui/Switch.tsx'
 import { useSheetBench } from './sheetBench.ts'
 

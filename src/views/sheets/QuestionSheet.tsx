@@ -1,7 +1,9 @@
 import type { ReactNode } from 'react'
-import { SHEET_WORDS, type Sheet } from '../../words/sheets.ts'
+import { SHEET_LEADS } from '../../words/sheetLeads.ts'
+import { SHEET_TITLES, type Sheet } from '../../words/sheets.ts'
 import { FindingsHere } from './FindingsHere.tsx'
 import { fieldsOfSheet } from './sheetOfField.ts'
+import './questionLead.css'
 
 interface Props {
   readonly sheet: Sheet
@@ -21,13 +23,12 @@ interface Props {
 
 /** The form of every question sheet: the question, what answers it, the fields in the margin, the tables beneath. */
 export function QuestionSheet({ sheet, tools, answer, drawing, main, margin, foot }: Props) {
-  const { title, lead } = SHEET_WORDS[sheet]
   return (
     <div className="question">
       <header className="question-head">
         <div>
-          <h1>{title}</h1>
-          <p className="second">{lead}</p>
+          <h1>{SHEET_TITLES[sheet]}</h1>
+          <p className="second">{SHEET_LEADS[sheet]}</p>
         </div>
         {tools}
       </header>

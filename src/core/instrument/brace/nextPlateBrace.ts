@@ -1,6 +1,7 @@
 import type { BraceEndPlan, BracePlan, PlateSide } from '../../boxPlan.ts'
 import { type ConvexPolygon, overlapMm, toPolygonMm } from '../../geometry/convexPolygon.ts'
 import type { Point } from '../../geometry/point.ts'
+import { halfMm } from './halfMm.ts'
 import { type InnerRim, isInsideRim, rimAtX } from './innerRim.ts'
 import type { PlacedBrace } from './placedBrace.ts'
 
@@ -30,15 +31,13 @@ const STEP_MM = 10
 /** Clear of everything by this. */
 const ROOM_MM = 4
 
-const half = (mm: number): number => Math.round(mm * 2) / 2 + 0
-
 /**
  * A brace to start from, of a section that suits the size of the body: across from rim to rim where that is free, else a short one in the
  * nearest free place, and where there is none, across after all. Common practice, no published source.
  */
 export function nextPlateBrace(plate: PlateSide, site: PlateSite): Omit<BracePlan, 'order'> {
   const growth = Math.min(Math.max(site.lengthMm / 490, 0.5), 1.3)
-  const widthMm = half(8 * growth)
+  const widthMm = halfMm(8 * growth)
   const across = freeAcross(site, widthMm)
   const short = across === null ? freeShort(site, widthMm) : null
   const where = (end: 'from' | 'to'): Pick<BraceEndPlan, 'stops' | 'side' | 'xMm' | 'yMm'> =>
@@ -50,14 +49,14 @@ export function nextPlateBrace(plate: PlateSide, site: PlateSite): Omit<BracePla
           yMm: 0,
         }
       : { stops: 'here', side: short[end].y < 0 ? 'bass' : 'treble', xMm: short[end].x, yMm: short[end].y }
-  const taperMm = short === null ? half(40 * growth) : half(Math.min(40 * growth, 0.35 * short.lengthMm))
+  const taperMm = short === null ? halfMm(40 * growth) : halfMm(Math.min(40 * growth, 0.35 * short.lengthMm))
   const end = (which: 'from' | 'to'): BraceEndPlan => ({
     ...where(which),
     braceId: null,
-    letInMm: short === null ? half(2.5 * growth) : 0,
+    letInMm: short === null ? halfMm(2.5 * growth) : 0,
     taper: 'scoop',
     taperMm,
-    endHeightMm: half(2.5 * growth),
+    endHeightMm: halfMm(2.5 * growth),
   })
   return {
     plate,
@@ -66,7 +65,7 @@ export function nextPlateBrace(plate: PlateSide, site: PlateSite): Omit<BracePla
     from: end('from'),
     to: end('to'),
     widthMm,
-    heightMm: half((short === null ? 13 : 9) * growth),
+    heightMm: halfMm((short === null ? 13 : 9) * growth),
     underside: 'dome',
     archRadiusMm: plate === 'top' ? 8000 : 4500,
     lapped: false,
@@ -123,9 +122,9 @@ function freeShort(
   for (const part of SHORT_PARTS)
     for (const { x, y } of inside)
       for (const way of WAYS) {
-        const halfMm = (part * lengthMm) / 2
-        const from = { x: half(x - halfMm * way.x), y: half(y - halfMm * way.y) }
-        const to = { x: half(x + halfMm * way.x), y: half(y + halfMm * way.y) }
+        const reachMm = (part * lengthMm) / 2
+        const from = { x: halfMm(x - reachMm * way.x), y: halfMm(y - reachMm * way.y) }
+        const to = { x: halfMm(x + reachMm * way.x), y: halfMm(y + reachMm * way.y) }
         const corners = footprint(from, to, widthMm)
         if (isFree(corners, site) && corners.every((corner) => isInsideRim(rim, corner)))
           return { from, to, lengthMm: part * lengthMm }

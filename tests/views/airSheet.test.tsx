@@ -73,11 +73,13 @@ describe('the air sheet', () => {
 
   it('does not say that no box was tapped once this one is kept', async () => {
     show([])
+    expect(shopPart().getByText(/Once this one is closed/)).toBeInTheDocument()
     await userEvent.type(heard(), '104')
     await userEvent.tab()
     await userEvent.click(screen.getByRole('button', { name: 'Keep it among the shop’s boxes' }))
     expect(screen.getByRole('button', { name: 'Kept among the shop’s boxes.' })).toBeInTheDocument()
     expect(shopPart().getByText(/^No other box of this family/)).toBeInTheDocument()
+    expect(shopPart().queryByText(/Once this one is closed/)).not.toBeInTheDocument()
   })
 
   it('takes a temperature in Fahrenheit', async () => {

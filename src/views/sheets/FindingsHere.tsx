@@ -56,7 +56,9 @@ function FoldedHeading({ kinds }: { readonly kinds: readonly (readonly Finding[]
   )
   return (
     <>
-      <FindingMark className="finding-mark" weight={weight} />
+      <span className="finding-folded-mark" data-weight={weight}>
+        <FindingMark className="finding-mark" weight={weight} />
+      </span>
       <h2 aria-live="polite">
         <span className="finding-weight">{WEIGHT_WORDS[weight]}</span>
         {titles.join('. ')}

@@ -5,8 +5,9 @@ export const AIR_WORDS = {
   why: 'The formula gives the air alone in a box whose walls do not move. Real walls give way, and the air then sounds 12 to 30 % lower (common practice). It says nothing of tone.',
   noBand: 'No sounding hole: the board covers it, or there is no air.',
   shopName: 'By the boxes of this shop',
-  shopNone:
-    'No other box of this family has been tapped by this shop yet. Once this one is closed, tap it, type what you heard, and keep it: later boxes are then told by your own.',
+  shopNone: 'No other box of this family has been tapped by this shop yet.',
+  howToKeep:
+    'Once this one is closed, tap it, type what you heard, and keep it: later boxes are then told by your own.',
   /** Before there are enough to go by. */
   shopFew: (count: number, enough: number) =>
     `${count === 1 ? 'One other box' : `${count} other boxes`} of this family ${count === 1 ? 'has' : 'have'} been tapped. With ${enough} the shop’s own boxes tell where this one is to be expected; until then the band above stands.`,

@@ -21,7 +21,10 @@ export const BOX_WORDS: Record<(typeof BOX_FIELDS)[number], FieldWords> = {
   'air.temperatureC': { name: 'Temperature', hint: 'Of the air in the box.' },
   'air.holeChangeMm': { name: 'If the hole’s radius grows by', hint: 'Less than nothing: smaller.' },
   'air.depthChangeMm': { name: 'If the rim is deeper by', hint: 'All round. Less than nothing: shallower.' },
-  'air.heardHz': { name: 'Heard when tapped', hint: 'Of the closed box: a note such as G#2 +3, or hertz. Open: not tapped yet.' },
+  'air.heardHz': {
+    name: 'Heard when tapped',
+    hint: 'Of the closed box: a note such as G#2 +3, or hertz. Open: not tapped yet.',
+  },
   'edges.purflingDepthMm': { name: 'Purfling ledge, depth', hint: 'From the plate’s outer face down.' },
   'edges.trimMm': { name: 'Strips longer by', hint: 'At each end, trimmed off after fitting.' },
   'edges.wedgeTopMm': { name: 'End wedge at the top', hint: 'Whole width; 0 with a wedge that runs to a point.' },

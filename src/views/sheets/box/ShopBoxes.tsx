@@ -23,6 +23,7 @@ export function ShopBoxes() {
     <section aria-label={AIR_WORDS.shopName}>
       <h2>{AIR_WORDS.shopName}</h2>
       <Told ratios={alike.map(([, tap]) => tap.ratio)} />
+      {kept === undefined && <p>{AIR_WORDS.howToKeep}</p>}
       {alike.length > 0 && (
         <ul className="shop-boxes">
           {alike.map(([of, tap]) => (

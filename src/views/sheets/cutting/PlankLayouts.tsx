@@ -74,7 +74,7 @@ function RoleLayout({ role, planks, parts }: RoleProps) {
   const name = WOOD_ROLE_NAMES[role]
   const isOld = laid !== null && laid.asked !== asked
   return (
-    <section aria-label={name} data-laid={laid !== null}>
+    <section aria-label={name} data-laid={laid !== null && !isOld}>
       <h3>{woods[role] === '' ? name : `${name}: ${woods[role]}`}</h3>
       {role === 'fittings' && <p>{words.fittings}</p>}
       {parts.length === 0 ? (

@@ -1,7 +1,7 @@
 import { lazy, type ReactNode, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { Link } from 'wouter'
 import { countCannot } from '../core/findings.ts'
-import { revisionCode } from '../record/revision.ts'
+import { revisionCode } from '../record/revisionCode.ts'
 import { type SheetFacts, SheetFactsContext } from '../ui/sheetFacts.ts'
 import { TitleBlock } from '../ui/TitleBlock.tsx'
 import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'

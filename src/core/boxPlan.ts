@@ -22,11 +22,11 @@ export interface BraceEndPlan {
   readonly yMm: number
   /** The brace it stops at, by id; null: none was chosen. */
   readonly braceId: string | null
-  /** How far an end at the rim runs on into the lining, past its inner face or under it. */
+  /** How far an end at the rim runs into a pocket of the lining, along the brace from the lining's inner edge toward the side. */
   readonly letInMm: number
   readonly taper: (typeof BRACE_TAPERS)[number]
   readonly taperMm: number
-  /** What is left of the height at the very end, where it is tapered. */
+  /** What is left of the height at the tip, where it is tapered. */
   readonly endHeightMm: number
 }
 export const BRACE_SIDES = ['bass', 'treble'] as const

@@ -8,6 +8,7 @@ import {
   plateCorners,
 } from './instrument/brace/bridgePlate.ts'
 import { innerRimOf } from './instrument/brace/innerRim.ts'
+import { type LiningEdges, withTips } from './instrument/brace/letIn.ts'
 import { type JointStripRow, jointStripRows, measurePatches, type PatchNumbers } from './instrument/brace/patches.ts'
 import { bracesInOrder, type PlacedBrace, placeBraces } from './instrument/brace/placedBrace.ts'
 import type { ConvexPolygon } from './geometry/convexPolygon.ts'
@@ -48,13 +49,21 @@ export interface BracedBox {
   readonly pins: Numbers['pins']
 }
 
+/** The inner edges of both linings; one where they are of one width. */
+function liningEdges({ rim, linings }: Plan, outline: Outline): LiningEdges {
+  const edge = (widthMm: number) => innerRimOf(outline, rim.sideThicknessMm + widthMm)
+  const top = edge(linings.top.widthMm)
+  return { top, back: linings.back.widthMm === linings.top.widthMm ? top : edge(linings.back.widthMm) }
+}
+
 export function measureBracing(
   plan: Plan,
   box: BracedBox,
 ): { readonly numbers: BracingNumbers; readonly shape: BracingShape } {
   const { bracing, blocks } = plan
   const { sideThicknessMm } = plan.rim
-  const placed = placeBraces(bracesInOrder(bracing.braces), innerRimOf(box.outline, sideThicknessMm))
+  const standing = placeBraces(bracesInOrder(bracing.braces), innerRimOf(box.outline, sideThicknessMm))
+  const placed = standing.length === 0 ? standing : withTips(standing, liningEdges(plan, box.outline))
   const plates: Readonly<Record<'top' | 'back', BracedPlate>> = {
     top: { surface: box.top, outward: 'up' },
     back: { surface: box.back, outward: 'down' },

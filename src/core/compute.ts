@@ -263,6 +263,7 @@ export function compute(plan: Plan): Computed {
       lowestUnderRimPlaneMm: lowest.depthMm,
       ...gapsUnderStraightedge(back.surface, 'down', across, lengthMm),
     },
+    plates: { topMm: plan.plates.topMm, backMm: plan.plates.backMm },
     blocks,
     scale,
     ...neck.numbers,

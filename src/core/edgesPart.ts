@@ -14,8 +14,14 @@ import type { Plan } from './plan.ts'
 export interface EdgeNumbers {
   /** Down the side from the plate's outer corner, plate and all. */
   readonly ledgeMm: Figure
+  /** From the side's outer face in: the binding's thickness. */
+  readonly ledgeInMm: Figure
   /** Of the side's thickness behind the binding; negative where it goes on into the lining. */
   readonly sideLeftMm: Figure
+  /** Channels for the purflings: how wide beside the binding's ledge, and how deep under the plate's outer face. */
+  readonly topPurflingMm: Figure
+  readonly backPurflingMm: Figure
+  readonly purflingDownMm: Figure
   /** Of the plates under the purfling. */
   readonly topLeftMm: Figure
   readonly backLeftMm: Figure
@@ -26,6 +32,8 @@ export interface EdgeNumbers {
   readonly tightestRadiusMm: Figure
   readonly tightestAtMm: Figure
 }
+
+const someMm = (mm: number): Figure => (mm > 0 ? mm : 'none')
 
 export const cutsOf = ({ binding, edges, plates }: Plan): EdgeCuts => ({
   bindingHeightMm: binding.heightMm,
@@ -68,7 +76,11 @@ export function measureEdges(
   return {
     edges: {
       ledgeMm: bound ? binding.heightMm : 'none',
+      ledgeInMm: bound ? binding.thicknessMm : 'none',
       sideLeftMm: bound ? sideThicknessMm - binding.thicknessMm : 'none',
+      topPurflingMm: someMm(binding.topPurflingMm),
+      backPurflingMm: someMm(binding.backPurflingMm),
+      purflingDownMm: binding.topPurflingMm > 0 || binding.backPurflingMm > 0 ? edges.purflingDepthMm : 'none',
       topLeftMm: binding.topPurflingMm > 0 ? plates.topMm - edges.purflingDepthMm : 'none',
       backLeftMm: binding.backPurflingMm > 0 ? plates.backMm - edges.purflingDepthMm : 'none',
       bindingToBuyMm: sumOf(edgeStrips.map((row) => row.bindingCutMm)),

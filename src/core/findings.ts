@@ -96,8 +96,12 @@ export const FINDING_CODES = [
   'braceHasNoLength', // values: brace (its number, here and below)
   'braceOutsideRim', // values: brace
   'braceMeetsNothing', // values: brace
-  'bracesCollide', // values: brace, other, byMm
+  'bracesCollide', // values: brace, other, byMm, and crossMm where they cross
+  'braceLetInTooDeep', // values: brace, end (0 first, 1 second, here and below), letInMm, liningMm
+  'braceEndTooHigh', // values: brace, end, endMm, heightMm
+  'braceEndBeyondBody', // values: brace, end, wantedMm, foundMm
   'braceThroughHole', // values: brace, byMm
+  'braceOverHoleRing', // values: brace (the one furthest over it), count (of them), byMm, innerMm, outerMm
   'braceTooTallInside', // values: brace, heightMm, insideMm
   'braceUnderBlock', // values: brace, end (0 tail, 1 neck), byMm
   'rodOrBoltMeetsBrace', // values: brace, which (0 rod, 1 bolt)

@@ -56,6 +56,8 @@ export interface Numbers {
   readonly caul: CaulNumbers
   readonly top: TopNumbers
   readonly back: BackNumbers
+  /** How thick the plates are worked. */
+  readonly plates: { readonly topMm: number; readonly backMm: number }
   readonly blocks: { readonly tail: BlockNumbers; readonly neck: BlockNumbers }
   readonly scale: ScaleNumbers
   readonly board: BoardNumbers

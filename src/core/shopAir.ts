@@ -6,6 +6,12 @@ export interface ShopRatio {
   readonly count: number
 }
 
+/** So many boxes of one family it takes before a shop's own tell where the next one sounds. Common practice, no published source. */
+export const ENOUGH_BOXES = 3
+
+/** Whether the boxes a shop has heard are enough to go by; before that, only the band that holds for every shop does. */
+export const tellsNext = (shop: ShopRatio | null): shop is ShopRatio => shop !== null && shop.count >= ENOUGH_BOXES
+
 /**
  * Mean and range of the ratios heard over rigid of a shop's finished boxes; null before the first. What is no ratio, not finite or not
  * above 0, is passed over. The same instrument has the same numbers in every shop, so this stands beside them. Source: derived.

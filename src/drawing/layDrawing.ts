@@ -78,7 +78,7 @@ export function layDrawing(drawing: Drawing, sheet: Sheet): Laid {
 
 /** A drawing laid at a given scale, its sheet as large as drawing and figures come. 1 with a sheet in mm is full size. */
 export function layAtScale(drawing: Drawing, sheet: Sheet, mmPerUnit: number): Laid {
-  const laid = layAt(drawing, sheet, mmPerUnit)
+  const laid = layAt(drawing, sheet, textsOf(sheet), mmPerUnit)
   return withMarks(drawing, sheet, laid, laid.box)
 }
 

@@ -1,6 +1,8 @@
 /** A number ready to be set, in pieces, so that a view can set the fraction as a fraction and the unit small. */
 export type Figure = {
   readonly sign: '' | '-'
+  /** Of a place off the centreline: bass or treble, set before it in place of the sign, which stays for spreadsheets. */
+  readonly side?: string
   /** Digits before the fraction, decimals included: 98.5, 3, 14' 8; empty for a bare fraction. */
   readonly whole: string
   readonly fraction: { readonly numerator: number; readonly denominator: number } | null
@@ -36,5 +38,6 @@ export function figureText(figure: Figure): string {
   const number = [figure.whole, written].filter((piece) => piece !== '').join(' ')
   const gap = unit === '' || unit === '"' || unit === '°' || unit === '%' ? '' : ' '
   const remainder = figure.remainder === null ? '' : ` ${figure.remainder}`
-  return `${figure.sign}${number}${gap}${unit}${remainder}`
+  const before = figure.side === undefined ? figure.sign : `${figure.side} `
+  return `${before}${number}${gap}${unit}${remainder}`
 }

@@ -32,6 +32,7 @@ function stepOf(value: number, quantity: Quantity, units: ShopUnits): number {
   if (quantity === 'angle') return RAD_PER_DEG / 100
   if (quantity === 'count' || quantity === 'force') return 1
   if (quantity === 'stress') return 0.1
+  if (quantity === 'across') return stepOf(value, 'bodyLength', units)
   if (quantity === 'fineLength') return units.bodyLength === 'mm' ? 0.01 : MM_PER_INCH / 1000
   if (quantity === 'torque' || quantity === 'frequency') return 0.01
   if (quantity === 'linearMass' || quantity === 'ratio') return 0.001

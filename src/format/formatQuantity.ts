@@ -9,7 +9,7 @@ import { canBeShown, decimalText } from './rounding.ts'
 export const FEW_MM3 = 9.995e6
 
 /**
- * Any of the core's numbers as a figure: lengths in mm, angles in radians (shown in degrees to 0.01), fine lengths to 0.01 mm or 0.001 in, areas in mm² (shown in cm², or
+ * Any of the core's numbers as a figure: lengths in mm, angles in radians (shown in degrees to 0.01), fine lengths to 0.01 mm or 0.001 in, places across as body lengths with their side, areas in mm² (shown in cm², or
  * in square inches where body lengths are in inches, to 0.1), volumes in mm³ (shown in litres to 0.1, below ten to 0.01, or in cubic inches to 0.1), ratios to 0.001, intervals to 1 cent, counts as whole numbers, forces to 1 N, stresses to 0.1 MPa, torques to 0.01 N m, frequencies to 0.01 Hz, resonances to 1 Hz, linear masses to 0.001 g/m. Flat and
  * none come back as word codes, and so does, as none, whatever is not finite.
  */
@@ -37,6 +37,8 @@ export function formatQuantity(value: number | 'flat' | 'none', quantity: Quanti
       return plainFigure(value, decimalText(Math.abs(value), 1), 'MPa')
     case 'fineLength':
       return formatLength(value, 'bodyLength', fineUnits(units), 2)
+    case 'across':
+      return sided(formatLength(value, 'bodyLength', units))
     case 'torque':
       return plainFigure(value, decimalText(Math.abs(value), 2), 'N m')
     case 'frequency':
@@ -47,6 +49,12 @@ export function formatQuantity(value: number | 'flat' | 'none', quantity: Quanti
       return formatLength(value, quantity, units)
   }
 }
+
+/** A place off the centreline with its side; one that rounds to nothing lies on it. */
+const sided = (figure: Figure): Figure =>
+  figure.fraction === null && figure.remainder === null && !/[1-9]/u.test(figure.whole)
+    ? figure
+    : { ...figure, side: figure.sign === '-' ? 'bass' : 'treble' }
 
 /** Nobody saws a slot by 64ths: a shop that reads its lengths so gets decimals of an inch. */
 const fineUnits = (units: ShopUnits): ShopUnits =>

@@ -8,7 +8,7 @@ import { formatQuantity } from './formatQuantity.ts'
  * a millimetre where the shop reads that kind of length in mm or metres, else thousandths of an inch.
  */
 export function formatTolerance(tolerance: number, quantity: Quantity, units: ShopUnits): Figure {
-  if (quantity === 'fineLength') return formatTolerance(tolerance, 'bodyLength', units)
+  if (quantity === 'fineLength' || quantity === 'across') return formatTolerance(tolerance, 'bodyLength', units)
   if (quantity !== 'bodyLength' && quantity !== 'domeRadius' && quantity !== 'thickness') {
     return formatQuantity(tolerance, quantity, units)
   }

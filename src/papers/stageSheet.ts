@@ -10,6 +10,7 @@ import { STAGES } from '../record/patterns/stagePatterns.ts'
 import { sawsNoProfile } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
 import { stageTables } from './stageTables.ts'
+import { taperNote } from './taperNote.ts'
 
 /**
  * The stage sheet of one instrument: the chosen stages in order, then their cautions in full, on as many pages as it takes.
@@ -41,6 +42,7 @@ function layStage(order: StageSheetOrder, stage: StageOnSheet, column: Column, i
     keepsWithNext,
   })
   const tables = stageTables(order, stage, column)
+  const tapers = taperNote(order, stage)
   const noProfile = sawsNoProfile(stage.key, order.doc.plan.rim.method)
   const cautions = pattern.cautions.map((key) => words.cautions[key])
   const pieces: Piece[] = [
@@ -49,6 +51,7 @@ function layStage(order: StageSheetOrder, stage: StageOnSheet, column: Column, i
     ...(noProfile ? [whole(layNote(words.paper.profileOnRim, column), 0, true)] : []),
     whole(layInstructions(order, drawings, stage, column), 1, cautions.length > 0),
     ...(cautions.length > 0 ? [whole(layCautions(cautions, stage, column), 2, false)] : []),
+    ...(tapers === null ? [] : [whole(layNote(tapers, column), 2, true)]),
     ...tables,
   ]
   return { pieces, again: layHeadingAgain(stage, words, column) }

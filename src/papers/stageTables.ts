@@ -14,6 +14,7 @@ import type { Column } from './pen.ts'
 import { groupNumbers, type NumberGroup } from './stageGroups.ts'
 import { stageNumbers } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
+import { plateOf } from './taperNote.ts'
 
 /** The tables of a stage in the order the hand reaches its numbers. A list without rows has none. */
 export function stageTables(order: StageSheetOrder, stage: StageOnSheet, column: Column): readonly Piece[] {
@@ -91,8 +92,9 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
     case 'trebleBraces':
       return braces(sides.treble, numbers.trebleBraces.length)
     case 'braces':
+    case 'braceArch':
     case 'braceCrossings':
-      return ofPlate(order, list, { keys, boxesOf: boxesUpTo(1) }, stage.key === 'braceBack' ? 'back' : 'top')
+      return ofPlate(order, list, { keys, boxesOf: boxesUpTo(1) }, plateOf(stage.key))
     case 'jointStrip':
       return {
         title: null,
@@ -163,20 +165,29 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
   }
 }
 
-/** The braces or the crossings of one plate, under the numbers of the braces. */
+/** The braces or the crossings of one plate, under the numbers of the braces; the eighths of those that no one radius fits. */
 function ofPlate(
   { computed, words }: StageSheetOrder,
-  list: 'braces' | 'braceCrossings',
+  list: 'braces' | 'braceArch' | 'braceCrossings',
   columns: Pick<NamedRows, 'keys' | 'boxesOf'>,
   plate: PlateSide,
 ): NamedRows {
-  const { braces, braceCrossings } = computed.numbers
+  const { braces, braceArch, braceCrossings } = computed.numbers
   const { paper } = words
   const onPlate = (number: number) => braces[number - 1]?.plate === plate
-  const rows =
-    list === 'braces'
-      ? braces.map(({ number, kind, half }) => ({ number, name: paper.brace(number, kind, half) }))
-      : braceCrossings.map(({ number, otherNumber }) => ({ number, name: paper.crossing(number, otherNumber) }))
-  const at = rows.flatMap(({ number }, i) => (onPlate(number) ? [i] : []))
+  const rows = {
+    braces: braces.map(({ number, kind, half }) => ({ number, name: paper.brace(number, kind, half) })),
+    braceArch: braceArch.map(({ number }, i) => ({
+      number,
+      name: paper.eighth(number, i - braceArch.findIndex((row) => row.number === number)),
+    })),
+    braceCrossings: braceCrossings.map(({ number, otherNumber }) => ({
+      number,
+      name: paper.crossing(number, otherNumber),
+    })),
+  }[list]
+  const isShown = (number: number) =>
+    onPlate(number) && (list !== 'braceArch' || braces[number - 1]?.undersideRadiusMm === 'none')
+  const at = rows.flatMap(({ number }, i) => (isShown(number) ? [i] : []))
   return { title: null, head: paper.columns.brace, names: at.map((i) => rows[i]?.name ?? ''), at, ...columns }
 }

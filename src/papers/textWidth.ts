@@ -60,7 +60,11 @@ export function figureParts(figure: Figure, word: string, sizePt: number): reado
   const unitScale = Math.min(1, Math.max(UNIT_SCALE, LEAST_UNIT_PT / sizePt))
   if (figure.word !== null) return [{ text: word, scale: 1, raise: 0 }]
   const { fraction, unit, remainder } = figure
-  const parts: FigurePart[] = [{ text: `${figure.sign === '-' ? '−' : ''}${figure.whole}`, scale: 1, raise: 0 }]
+  const { side } = figure
+  const parts: FigurePart[] = [
+    ...(side === undefined ? [] : [{ text: `${side}\u00a0`, scale: unitScale, raise: 0 }]),
+    { text: `${figure.sign === '-' && side === undefined ? '−' : ''}${figure.whole}`, scale: 1, raise: 0 },
+  ]
   if (fraction !== null) {
     if (figure.whole !== '') parts.push({ text: '\u2009', scale: 1, raise: 0 })
     parts.push({ text: String(fraction.numerator), scale: FRACTION_SCALE, raise: 0.3 })

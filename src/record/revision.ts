@@ -1,29 +1,7 @@
 import type { Change, CommissionDoc } from './commission.ts'
 import { replayStates } from './log.ts'
 import { isPlainObject, sameJson, valueAt } from './path.ts'
-
-/** Crockford's base 32: no I, L, O or U, so that a code read from paper is not mistaken. */
-const SIGNS = '0123456789ABCDEFGHJKMNPQRSTVWXYZ'
-const CODE_LENGTH = 6
-
-type OnPaper = Pick<CommissionDoc, 'plan' | 'tolerances' | 'stages'>
-
-/** A short code for what a stage sheet shows of a commission: the plan, its tolerances and its stages; not the brief, not the title. */
-export function revisionCode(doc: OnPaper): string {
-  const { plan, tolerances, stages } = doc
-  return shortCode({ plan, tolerances, stages })
-}
-
-/** Six signs that stand for a piece of JSON: the same for the same values, whatever the order of their keys. */
-export function shortCode(value: unknown): string {
-  let left = hash30(sortedJson(value))
-  let code = ''
-  for (let i = 0; i < CODE_LENGTH; i += 1) {
-    code = `${SIGNS[left % 32]}${code}`
-    left = Math.floor(left / 32)
-  }
-  return code
-}
+import { CODE_LENGTH, type OnPaper, onPaperOf, revisionCode, SIGNS } from './revisionCode.ts'
 
 /** A code as typed from paper in its one form: capitals, o as 0, i and l as 1, without spaces and hyphens. null: no such code. */
 export function parseRevisionCode(typed: string): string | null {
@@ -59,19 +37,17 @@ export function changesSinceRevision(typed: string, doc: CommissionDoc, changes:
     if (revisionCode(then) === code) found = { doc: then, stoodAt: change.at }
   }
   if (found === null) return { kind: 'unknown' }
-  return { kind: 'changed', stoodAt: found.stoodAt, differences: listDifferences(found.doc, onPaperOf(doc)) }
+  return { kind: 'changed', stoodAt: found.stoodAt, differences: listDifferences(onPaperOf(found.doc), onPaperOf(doc)) }
 }
 
 const samePaper = (a: OnPaper, b: OnPaper): boolean =>
   a.plan === b.plan && a.tolerances === b.tolerances && a.stages === b.stages
 
-const onPaperOf = ({ plan, tolerances, stages }: OnPaper): OnPaper => ({ plan, tolerances, stages })
-
 function onPaper(row: unknown): OnPaper | null {
   const doc = valueAt(row, ['doc'])
   if (!doc.here || !isPlainObject(doc.value)) return null
   const { plan, tolerances, stages } = doc.value
-  return [plan, tolerances, stages].every(isPlainObject) ? onPaperOf(doc.value as unknown as OnPaper) : null
+  return [plan, tolerances, stages].every(isPlainObject) ? ({ plan, tolerances, stages } as unknown as OnPaper) : null
 }
 
 /** The leaves that differ between two pieces of JSON; lists, and entries only one side has, are named whole. */
@@ -84,30 +60,4 @@ export function listDifferences(before: unknown, now: unknown, field = ''): Diff
     if (!Object.hasOwn(now, key)) return [{ field: name, before: before[key] }]
     return listDifferences(before[key], now[key], name)
   })
-}
-
-/** JSON with keys in alphabetical order at every level: the same text for the same values. */
-export function sortedJson(value: unknown): string {
-  if (Array.isArray(value)) return `[${value.map(sortedJson).join(',')}]`
-  if (!isPlainObject(value)) return JSON.stringify(value) ?? 'null'
-  const parts = Object.keys(value)
-    .sort()
-    .map((key) => `${JSON.stringify(key)}:${sortedJson(value[key])}`)
-  return `{${parts.join(',')}}`
-}
-
-/**
- * 30 bits of FNV-1a over the UTF-16 units, the low byte first, then stirred so that near texts part. Not for secrets.
- * Source: Fowler, Noll and Vo, FNV-1a, 32 bit (offset basis 2166136261, prime 16777619); the stirring from memory (MurmurHash3's last step).
- */
-function hash30(text: string): number {
-  let hash = 2166136261
-  for (let i = 0; i < text.length; i += 1) {
-    const unit = text.charCodeAt(i)
-    hash = Math.imul(hash ^ (unit & 255), 16777619)
-    hash = Math.imul(hash ^ (unit >>> 8), 16777619)
-  }
-  hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b)
-  hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35)
-  return (hash ^ (hash >>> 16)) >>> 2
 }

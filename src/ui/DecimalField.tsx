@@ -16,18 +16,23 @@ interface Props {
   readonly range: DecimalRange
   /** What an empty field means. */
   readonly emptyMeans?: string
+  /** Another way to write it, read before figures are: the amount in the unit of the range, or null. */
+  readonly alsoReads?: (text: string) => number | null
+  /** An entry that would be taken, where the middle of the range is none that is met. */
+  readonly example?: string
 }
 
 /** A decimal number in the one unit its field has: percent, newtons, grams a metre. */
-export function DecimalField({ label, binding, range, emptyMeans }: Props) {
+export function DecimalField({ label, binding, range, emptyMeans, alsoReads, example: given }: Props) {
   const figure = (amount: number): Figure => formatDecimal(amount, range.unit)
   const allowed = `${figureText(figure(range.min))} – ${figureText(figure(range.max))}`
   const read = (text: string): Reading<number | null> => {
     if (range.open && text.trim() === '') return { ok: true, value: null }
-    const parsed = parseDecimal(text, range.unit)
+    const other = alsoReads?.(text) ?? null
+    const parsed = other === null ? parseDecimal(text, range.unit) : ({ ok: true, amount: other } as const)
     if (!parsed.ok) {
       const spellings = parsed.problem.code === 'ambiguous' ? parsed.problem.readings : null
-      const example = figureText(figure((range.min + range.max) / 2))
+      const example = given ?? figureText(figure((range.min + range.max) / 2))
       return { ok: false, sentence: fieldProblem(label, parsed.problem, allowed, example), spellings }
     }
     const side = parsed.amount < range.min ? 'below' : parsed.amount > range.max ? 'above' : null

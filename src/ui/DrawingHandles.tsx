@@ -28,7 +28,8 @@ export interface DrawingHands {
   readonly onChoose: (id: string) => void
   /** At most once a frame while it is moved; null: it was let go of where it came from. */
   readonly onMove: (id: string, to: Point | null) => void
-  readonly onLetGo: (id: string, to: Point) => void
+  /** `keyAtMs`: when a key moved it, by the clock of the page's events; null: it was dragged. */
+  readonly onLetGo: (id: string, to: Point, keyAtMs: number | null) => void
 }
 
 const STEP_MM = 1
@@ -137,7 +138,7 @@ function Handle({
     cancelAnimationFrame(held.frame)
     const moved = Math.hypot(held.to.x - held.from.x, held.to.y - held.from.y) > mmPerUnit * 3
     if (event.type === 'pointercancel' || !moved) onMove(id, null)
-    else onLetGo(id, held.to)
+    else onLetGo(id, held.to, null)
   }
   const onKey = (event: KeyboardEvent) => {
     if (event.key === 'Escape' && hold.current !== null) {
@@ -150,7 +151,7 @@ function Handle({
     event.preventDefault()
     event.stopPropagation()
     const mm = event.shiftKey ? FAR_STEP_MM : STEP_MM
-    onLetGo(id, { x: at.x + step.x * mm, y: at.y + step.y * mm })
+    onLetGo(id, { x: at.x + step.x * mm, y: at.y + step.y * mm }, event.timeStamp)
   }
   return (
     <g

@@ -7,14 +7,14 @@ export function FigureText({
   words,
 }: {
   readonly figure: Figure
-  readonly words?: { flat: string; none: string }
+  readonly words?: Readonly<Record<'flat' | 'none', string>>
 }) {
   if (figure.word !== null) return <span className="figure">{words?.[figure.word] ?? figure.word}</span>
-  const { sign, whole, fraction, remainder, unit } = figure
+  const { sign, side, whole, fraction, remainder, unit } = figure
   const isTight = unit === '"' || unit === '°' || unit === '%'
   return (
     <span className="figure">
-      {sign === '-' ? '\u2212' : ''}
+      {side === undefined ? sign === '-' ? '\u2212' : '' : <span className="figure-unit">{`${side}\u2009`}</span>}
       {whole}
       {fraction !== null && (
         <>

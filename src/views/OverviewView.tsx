@@ -7,7 +7,7 @@ import { inOrder } from '../record/order.ts'
 import type { StageKey } from '../record/patterns/stages.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, STAGES_WORDS } from '../words/instrument.ts'
-import { SHEET_WORDS, SHEETS } from '../words/sheets.ts'
+import { SHEET_TITLES, SHEETS } from '../words/sheets.ts'
 import { STAGE_WORDS } from '../words/stages.ts'
 import { numbersBuiltTo } from './builtTo.ts'
 import { OverviewDrawing } from './overview/OverviewDrawing.tsx'
@@ -47,7 +47,7 @@ export function OverviewView({ id }: { readonly id: string }) {
           <ul>
             {SHEETS.map((sheet) => (
               <li key={sheet}>
-                <Link href={`/i/${id}/${sheet}`}>{SHEET_WORDS[sheet].title}</Link>
+                <Link href={`/i/${id}/${sheet}`}>{SHEET_TITLES[sheet]}</Link>
               </li>
             ))}
           </ul>

@@ -7,13 +7,14 @@ import type { ShopDoc } from '../record/commission.ts'
 import { ChoiceField } from '../ui/ChoiceField.tsx'
 import { TextField } from '../ui/TextField.tsx'
 import { UNIT_KIND_WORDS, UNIT_WORDS } from '../words/instrument.ts'
-import { ORIGIN_WORDS } from '../words/sheets.ts'
+import { ORIGIN_WORDS } from '../words/measuring.ts'
 import { SHOP_WORDS } from '../words/shop.ts'
 import { ImportDialog } from './ImportDialog.tsx'
 import { ListNotice } from './list/ListNotice.tsx'
 import { FixtureEditor } from './shop/FixtureEditor.tsx'
 import { ShopTolerance } from './shop/ShopTolerance.tsx'
 import { TappedBoxes } from './shop/TappedBoxes.tsx'
+import { toleranceGroups } from './shop/toleranceGroups.ts'
 import { useShopBinding } from './useBinding.ts'
 import { useList, usePersistence, useWorkshop } from './workshop.ts'
 import './shop.css'
@@ -139,11 +140,16 @@ function Tolerances() {
     <section className="shop-tolerances">
       <h2>{SHOP_WORDS.tolerances}</h2>
       <p className="second">{SHOP_WORDS.tolerancesLead}</p>
-      <ul className="tolerances">
-        {(showsAll ? MEASURED : USUAL).map((key) => (
-          <ShopTolerance key={key} number={key} />
-        ))}
-      </ul>
+      {toleranceGroups(showsAll ? MEASURED : USUAL).map(({ heading, keys }) => (
+        <section className="tolerance-group" key={heading} aria-label={heading}>
+          <h3>{heading}</h3>
+          <ul className="tolerances">
+            {keys.map((key) => (
+              <ShopTolerance key={key} number={key} />
+            ))}
+          </ul>
+        </section>
+      ))}
       {!showsAll && (
         <button className="button" type="button" onClick={() => setShowsAll(true)}>
           {SHOP_WORDS.showAll}

@@ -1,6 +1,9 @@
 import type { PlateSide } from '../core/boxPlan.ts'
-import { braceName, BRACING_WORDS, PLATE_WORDS } from './box/bracing.ts'
-import { ESTIMATE_MARK, FIGURE_WORDS, PLACE_WORDS } from './sheets.ts'
+import { BRACE_TAPER_WORDS, braceName, BRACING_WORDS, PLATE_WORDS } from './box/bracing.ts'
+import { PLACE_WORDS } from './measuring.ts'
+import { ESTIMATE_MARK, FIGURE_WORDS } from './sheets.ts'
+
+type TaperKind = keyof typeof BRACE_TAPER_WORDS
 
 /** What stands on every paper besides stages, numbers and cautions. */
 export const PAPER_WORDS = {
@@ -33,6 +36,24 @@ export const PAPER_WORDS = {
   boardEnd: 'Board’s end',
   brace: braceName,
   crossing: BRACING_WORDS.crossing,
+  /** A place of a brace's arch, counted from its first end. */
+  eighth: (brace: number, eighth: number) => `${brace}, at ${eighth}/8`,
+  /** How the ends of braces run out: those of each kind together, in their order. */
+  tapers: (braces: readonly { readonly number: number; readonly from: TaperKind; readonly to: TaperKind }[]) => {
+    const said = (Object.keys(BRACE_TAPER_WORDS) as TaperKind[]).flatMap((kind) => {
+      const which = braces.flatMap(({ number, from, to }) =>
+        from === kind && to === kind
+          ? [`${number}`]
+          : from === kind
+            ? [`${number} at its first end`]
+            : to === kind
+              ? [`${number} at its second end`]
+              : [],
+      )
+      return which.length === 0 ? [] : [`${BRACE_TAPER_WORDS[kind].toLowerCase()} ${which.join(', ')}`]
+    })
+    return `How the ends run out, by brace: ${said.join('; ')}. A scoop is hollow: level at the tip, a quarter of the rise half-way up.`
+  },
   strip: (side: string, plate: PlateSide) => `${side}, ${PLATE_WORDS[plate].toLowerCase()}`,
   sides: { bass: 'Bass side', treble: 'Treble side' },
   /** A piece of a side that is made of more than one, counted from the tail. */

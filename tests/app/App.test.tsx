@@ -5,7 +5,7 @@ import { App } from '../../src/app/App.tsx'
 import { loadEngine } from '../../src/app/engine.ts'
 import { FaultBoundary } from '../../src/app/Fault.tsx'
 import { addressOf, ROUTES } from '../../src/app/routes.ts'
-import { revisionCode } from '../../src/record/revision.ts'
+import { revisionCode } from '../../src/record/revisionCode.ts'
 import { WorkshopProvider } from '../../src/views/workshop.ts'
 import { type Bench, openDemoBench } from '../views/workbench.tsx'
 

@@ -58,6 +58,7 @@ describe.each(MODELS)('$name', ({ plan: model }) => {
             domeRadius: 1,
             thickness: 1,
             fineLength: 1,
+            across: 1,
           }[aboutNumber(key).quantity]
           before.forEach((value, i) => {
             if (typeof value !== 'number') expect(after[i]).toBe(value)

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { expectedHz, shopRatio } from '../../src/core/shopAir.ts'
+import { expectedHz, shopRatio, tellsNext } from '../../src/core/shopAir.ts'
 import { expectWithin } from './within.ts'
 
 test('mean, least, greatest and count of what a shop heard', () => {
@@ -23,4 +23,11 @@ test('a rigid box of 125 Hz is expected where the shop’s boxes were', () => {
   expectWithin(meanHz, 100, 1e-12)
   expectWithin(leastHz, 90, 1e-12)
   expectWithin(greatestHz, 110, 1e-12)
+})
+
+test('three boxes are enough to go by, two are not', () => {
+  expect(tellsNext(shopRatio([0.8, 0.75]))).toBe(false)
+  expect(tellsNext(shopRatio([0.8, 0.75, Number.NaN]))).toBe(false)
+  expect(tellsNext(shopRatio([0.8, 0.75, 0.78]))).toBe(true)
+  expect(tellsNext(null)).toBe(false)
 })

@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest'
 import { compute } from '../../src/core/compute.ts'
 import { insetPoint } from '../../src/core/geometry/curve.ts'
 import { innerRimOf } from '../../src/core/instrument/brace/innerRim.ts'
-import { movedEnd } from '../../src/core/instrument/brace/movedEnd.ts'
 import { boxDrawingOf } from '../../src/drawing/boxDrawingOf.ts'
 import { acrossPlate, fittedCorners } from '../../src/drawing/box/bracingFrame.ts'
 import type { Drawing, PathShape, Shape } from '../../src/drawing/drawing.ts'
@@ -68,7 +67,13 @@ describe('a brace drawn', () => {
     const offMm = (x: number, y: number) =>
       face.reduce((best, point) => Math.min(best, Math.hypot(point.x - x, point.y - Math.abs(y))), Infinity)
     const [cross] = bracing.placed
-    for (const { x, y } of fittedCorners(cross!, rim)) expect(offMm(x, y)).toBeLessThan(0.02)
+    const { from, to } = cross!
+    const whole = { ...cross!, from: { ...from, shortMm: 0 }, to: { ...to, shortMm: 0 } }
+    for (const { x, y } of fittedCorners(whole, rim)) expect(offMm(x, y)).toBeLessThan(0.02)
+    // And with its tips, short of it along the brace.
+    const [a] = fittedCorners(cross!, rim)
+    const [b] = fittedCorners(whole, rim)
+    expect(Math.hypot(a!.x - b!.x, a!.y - b!.y)).toBeCloseTo(computed.numbers.braces[0]!.fromShortMm, 9)
   })
 
   it('keeps its width between the fitted corners', () => {
@@ -83,30 +88,11 @@ describe('a brace drawn', () => {
     const row = computed.numbers.braces.findIndex(({ kind }) => kind === 'cross')
     const side = boxDrawingOf('braceSide', computed, STEEL_STRING.plan, { brace: row, heightsTimes: 4 })
     const brace = computed.numbers.braces[row]!
-    expect(side.bounds.maxX - side.bounds.minX).toBeCloseTo(brace.lengthMm + brace.fromLetInMm + brace.toLetInMm, 6)
+    const [wood] = side.shapes.filter((shape): shape is PathShape => shape.kind === 'path')
+    const xs = wood!.commands.flatMap((command) => (command[0] === 'Z' ? [] : [command[1]]))
+    expect(Math.max(...xs) - Math.min(...xs)).toBeCloseTo(brace.finishedLengthMm, 6)
+    expect(Math.min(...xs)).toBeCloseTo(brace.fromShortMm, 6)
     expect(-side.bounds.minY / 4).toBeCloseTo(brace.archRiseMm, 2)
-  })
-})
-
-describe('an end moved by hand', () => {
-  const { bracing } = STEEL_STRING.plan
-  const { placed } = computed.geometry.bracing
-  const reach = { xMm: { minMm: -20, maxMm: 820 }, yMm: { minMm: -320, maxMm: 320 } }
-  const copy = (half: 'bass' | 'treble') => placed.find((brace) => brace.half === half)!
-
-  it('of a mirrored copy is entered for the other one', () => {
-    for (const half of ['bass', 'treble'] as const) {
-      const brace = copy(half)
-      const plan = bracing.braces[brace.id]!
-      const moved = movedEnd(plan, brace, 'to', { x: 100.26, y: -50.7 }, reach)
-      expect(moved).toEqual({ xMm: 100.5, yMm: brace.plan === plan ? -50.5 : 50.5 })
-    }
-  })
-
-  it('at the rim keeps to it: side and distance follow, and nothing beyond what may be entered', () => {
-    const [cross] = placed
-    const plan = bracing.braces[cross!.id]!
-    expect(movedEnd(plan, cross!, 'from', { x: 5000, y: 12 }, reach)).toEqual({ xMm: 820, side: 'treble' })
   })
 })
 

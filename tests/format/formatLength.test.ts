@@ -4,6 +4,7 @@ import { figureText } from '../../src/format/figure.ts'
 import { formatAllowedRange } from '../../src/format/formatAllowedRange.ts'
 import { formatLength } from '../../src/format/formatLength.ts'
 import { formatAngle, formatQuantity } from '../../src/format/formatQuantity.ts'
+import { formatTolerance } from '../../src/format/formatTolerance.ts'
 import { DECIMAL, EVERY_CHOICE, FRACTIONAL, METRIC } from './shops.ts'
 
 // Expected texts by hand from 1 in = 25.4 mm exactly (NIST SP 811).
@@ -84,6 +85,17 @@ describe('other quantities', () => {
   test('words keep their code', () => {
     expect(figureText(formatQuantity('flat', 'domeRadius', METRIC))).toBe('flat')
     expect(formatQuantity('none', 'bodyLength', METRIC).word).toBe('none')
+  })
+
+  test('a place across is told by its side, in the unit of body lengths; on the centreline by none', () => {
+    const inches = { ...METRIC, bodyLength: 'fractionalInch' } as const
+    expect(figureText(formatQuantity(-137.3, 'across', METRIC))).toBe('bass 137.3 mm')
+    expect(figureText(formatQuantity(188.76, 'across', METRIC))).toBe('treble 188.8 mm')
+    expect(figureText(formatQuantity(-0.04, 'across', METRIC))).toBe('0.0 mm')
+    expect(figureText(formatQuantity(-0.375 * 25.4, 'across', inches))).toBe('bass 3/8"')
+    // A spreadsheet gets the sign.
+    expect(formatQuantity(-137.3, 'across', METRIC)).toMatchObject({ sign: '-', whole: '137.3' })
+    expect(figureText(formatTolerance(0.5, 'across', METRIC))).toBe('0.5 mm')
   })
 
   test('angles: radians in, degrees out', () => {

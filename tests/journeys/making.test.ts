@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { compute } from '../../src/core/compute.ts'
 import { readCommissionFile } from '../../src/record/door.ts'
-import { revisionCode } from '../../src/record/revision.ts'
+import { revisionCode } from '../../src/record/revisionCode.ts'
 import { STEEL_STRING } from '../generators/demoModels.ts'
 import { withField } from '../generators/plans.ts'
 import {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import type { Plan } from '../../src/core/plan.ts'
+import { figureText } from '../../src/format/figure.ts'
 import type { Block, Page } from '../../src/papers/page.ts'
 import { stageNumbers } from '../../src/papers/stageNumbers.ts'
 import { layStageSheet } from '../../src/papers/stageSheet.ts'
@@ -119,6 +120,58 @@ test('side braces: a row for each, a box for each side; none asked for, no table
   expect(boxesOf(rows(braced('wood')))).toBe(atMm.length * 2)
   expect(rows(braced('none'))).toEqual([])
   expect(textsOf(blocksOf(braced('none'), 'braceSides'))).not.toContain('Brace')
+})
+
+describe('stages of plates and edges print what is cut, not only what is left', () => {
+  const figuresOf = (blocks: readonly Block[]): string[] =>
+    blocks.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'figure' ? [figureText(mark.figure)] : [])))
+  test.each([
+    ['thicknessTop', ['plates.topMm'], ['2.8 mm']],
+    ['joinBack', ['plates.backMm', 'backStrip.widthMm', 'backStrip.downMm'], ['2.5 mm', '6.0 mm', '1.2 mm']],
+    [
+      'cutLedges',
+      ['edges.ledgeInMm', 'edges.topPurflingMm', 'edges.purflingDownMm', 'endWedge.intoSideMm', 'endWedge.edgeMm'],
+      ['2.0 mm', '1.5 mm', '1.8 mm', '2.2 mm', '0.6 mm'],
+    ],
+    [
+      'braceTop',
+      [
+        'braces[].finishedLengthMm',
+        'braces[].widthMm',
+        'braceCrossings[].xMm',
+        'braceCrossings[].notchMm',
+        'bridgePlate.thicknessMm',
+      ],
+      ['267.7 mm'],
+    ],
+    ['braceBack', ['patches.strip.widthMm', 'patches.strip.thicknessMm', 'braces[].widthMm'], []],
+    ['carveTop', ['braces[].fromLetInMm', 'braces[].toLetInMm'], ['2.5 mm']],
+    ['fitBack', ['braces[].fromLetInMm', 'braces[].finishedLengthMm'], []],
+  ] as const)('%s', (stage, keys, figures) => {
+    const blocks = blocksOf(STEEL, stage)
+    const said = textsOf(blocks).join(' ').replaceAll(/\s+/gu, ' ')
+    for (const key of keys) expect(said).toContain(NUMBER_WORDS[key].name)
+    expect(figuresOf(blocks)).toEqual(expect.arrayContaining([...figures]))
+  })
+
+  test('a side stands before a place across, and no bare sign', () => {
+    const figures = figuresOf(blocksOf(STEEL, 'braceTop'))
+    expect(figures).toContain('bass 137.3 mm')
+    expect(figures.filter((text) => text.startsWith('-'))).toEqual([])
+  })
+
+  test('carving says which ends are scooped; ordinates stand for braces that no one radius fits, and for no other', () => {
+    const names = (plan: Plan) => textsOf(blocksOf(plan, 'braceTop')).filter((text) => text.includes('/8'))
+    expect(textsOf(blocksOf(STEEL, 'carveTop')).join(' ')).toContain('scoop 1, 2, 3')
+    expect(names(STEEL)).toEqual([])
+    const planed: Plan = { ...STEEL, top: { ...STEEL.top, form: 'flatUpperBout', flatFromMm: 250 } }
+    const { braces } = sampleOrder(planed, 'steelString').computed.numbers
+    const without = braces.filter(({ plate, undersideRadiusMm }) => plate === 'top' && undersideRadiusMm === 'none')
+    expect(without.length).toBeGreaterThan(0)
+    expect(new Set(names(planed).map((name) => Number.parseInt(name, 10)))).toEqual(
+      new Set(without.map(({ number }) => number)),
+    )
+  })
 })
 
 test('no table without a row: each shows a figure', () => {

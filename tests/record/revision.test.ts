@@ -5,7 +5,8 @@ import { setField } from '../../src/record/changes/setField.ts'
 import { setTolerance } from '../../src/record/changes/tolerances.ts'
 import type { CommissionRecord } from '../../src/record/commission.ts'
 import type { Recipe } from '../../src/record/edit.ts'
-import { changesSinceRevision, parseRevisionCode, revisionCode } from '../../src/record/revision.ts'
+import { changesSinceRevision, parseRevisionCode } from '../../src/record/revision.ts'
+import { revisionCode } from '../../src/record/revisionCode.ts'
 import { beginSteel, countedIds, edited, metaWith } from './fixture.ts'
 
 describe('the revision code', () => {
@@ -24,6 +25,37 @@ describe('the revision code', () => {
     expect(codeAfter(setField('plan.rim.depthAtTailMm', 106.1))).not.toBe(code)
     expect(codeAfter(setTolerance('body.lengthMm', 1))).not.toBe(code)
     expect(codeAfter(({ doc }) => void delete doc.stages[Object.keys(doc.stages)[0] ?? ''])).not.toBe(code)
+  })
+
+  it.each([
+    ['plan.air.holeChangeMm', 7],
+    ['plan.air.depthChangeMm', -3],
+    ['plan.air.heardHz', 104],
+    ['plan.cutting.planks', {}],
+  ])('is not moved by what changes nothing that is built: %s', (field, value) => {
+    const newId = countedIds()
+    const start = beginSteel(newId)
+    const asked = edited(start, setField(field, value), metaWith(newId))
+    expect(asked.changes.length).toBeGreaterThan(start.changes.length)
+    expect(revisionCode(asked.row.doc)).toBe(revisionCode(start.row.doc))
+    // Nor is it told as a difference where something else has changed.
+    const deeper = edited(asked, setField('plan.rim.depthAtTailMm', 110), metaWith(newId))
+    expect(changesSinceRevision(revisionCode(start.row.doc), deeper.row.doc, deeper.changes)).toMatchObject({
+      kind: 'changed',
+      differences: [{ field: 'plan.rim.depthAtTailMm' }],
+    })
+  })
+
+  it('is moved by the air and the woods that are built to', () => {
+    const newId = countedIds()
+    const start = beginSteel(newId)
+    for (const [field, value] of [
+      ['plan.air.temperatureC', 25],
+      ['plan.cutting.kerfMm', 2],
+    ] as const)
+      expect(revisionCode(edited(start, setField(field, value), metaWith(newId)).row.doc)).not.toBe(
+        revisionCode(start.row.doc),
+      )
   })
 
   it('does not hang on the order in which keys came to be', () => {

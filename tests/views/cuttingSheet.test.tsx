@@ -186,6 +186,23 @@ describe('planks in hand', () => {
     expect(screen.getByText('Nothing lies on it.')).toBeInTheDocument()
   })
 
+  it('stay laid out while another sheet of the instrument is looked at', async () => {
+    const watched = watchedBench(WITH_PLANK)
+    const sheet = (
+      <FakeBench watched={watched}>
+        <CuttingSheet />
+      </FakeBench>
+    )
+    const { unmount } = render(sheet)
+    await press('Lay it out: Bridge')
+    const pieces = rowIn('Plank 1: pieces', '1')
+    unmount()
+    render(sheet)
+    expect(rowIn('Plank 1: pieces', '1')).toEqual(pieces)
+    // It goes on paper with the cut list: what is laid out is marked.
+    expect(screen.getByRole('region', { name: 'Bridge' })).toHaveAttribute('data-laid', 'true')
+  })
+
   it('are an older layout’s once a part changes its size', async () => {
     show(WITH_PLANK)
     await press('Lay it out: Bridge')

@@ -70,9 +70,9 @@ export function watchedBench(plan: Plan): Watched {
   }
 }
 
-function shopWith(fixtures: Fixtures, units: ShopUnits): ShopRecord {
+function shopWith(fixtures: Fixtures, units: ShopUnits, taps: ShopDoc['taps']): ShopRecord {
   const begun = beginShop(
-    { ...STARTING_SHOP, units, fixtures: structuredClone(fixtures) as ShopDoc['fixtures'] },
+    { ...STARTING_SHOP, units, fixtures: structuredClone(fixtures) as ShopDoc['fixtures'], taps },
     metaOf(nextId()),
   )
   if (!begun.ok) throw new Error(JSON.stringify(begun.problem))
@@ -84,16 +84,21 @@ export function FakeBench({
   watched,
   units = STARTING_UNITS,
   fixtures = {},
+  taps = {},
+  families = {},
   children,
 }: {
   readonly watched: Watched
   readonly units?: ShopUnits
   /** What the shop has to begin with. */
   readonly fixtures?: Fixtures
+  /** Boxes it has tapped, and the families of its instruments. */
+  readonly taps?: ShopDoc['taps']
+  readonly families?: SheetBench['families']
   readonly children: ReactNode
 }) {
   const [record, setRecord] = useState(watched.record)
-  const [shop, setShop] = useState(() => shopWith(fixtures, units))
+  const [shop, setShop] = useState(() => shopWith(fixtures, units, taps))
   const [origin, setOrigin] = useState<Origin>('tail')
   const [lit, light] = useState<NumberRef | null>(null)
   const [helpOf, openHelp] = useState<NumberKey | null>(null)
@@ -103,6 +108,7 @@ export function FakeBench({
     id: record.id,
     number: doc.number,
     title: doc.title,
+    family: doc.family,
     plan: doc.plan,
     computed,
     units,
@@ -110,6 +116,7 @@ export function FakeBench({
     tolerances: { own: doc.tolerances, shop: {} },
     fixtures: shop.doc.fixtures,
     taps: shop.doc.taps,
+    families,
     readOnly: false,
     newId: nextId,
     edit: (recipe, gesture) => setRecord(watched.enter(recipe, gesture)),

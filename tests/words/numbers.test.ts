@@ -3,6 +3,8 @@ import { aboutNumber, CATALOGUE, NUMBER_KEYS } from '../../src/core/catalogue.ts
 import { PLAN_FIELDS } from '../../src/core/planFields.ts'
 import { FIELD_WORDS, PIECE_WORDS, RING_WORDS } from '../../src/words/fields.ts'
 import { NUMBER_WORDS } from '../../src/words/numbers.ts'
+import * as measuringWords from '../../src/words/measuring.ts'
+import { SHEET_LEADS } from '../../src/words/sheetLeads.ts'
 import * as sheetWords from '../../src/words/sheets.ts'
 
 /** Signs that fit in two or three lines of the help. */
@@ -137,6 +139,14 @@ describe('words of fields', () => {
 })
 
 it('raises its voice nowhere and begs nowhere', () => {
-  const all = JSON.stringify([NUMBER_WORDS, FIELD_WORDS, PIECE_WORDS, RING_WORDS, sheetWords])
+  const all = JSON.stringify([
+    NUMBER_WORDS,
+    FIELD_WORDS,
+    PIECE_WORDS,
+    RING_WORDS,
+    measuringWords,
+    SHEET_LEADS,
+    sheetWords,
+  ])
   expect(all).not.toMatch(/!|please/i)
 })

@@ -1,6 +1,6 @@
 import { parsePaperId, type PaperId } from '../../papers/paperId.ts'
 import type { PaperPrint } from '../../record/printed.ts'
-import { shortCode } from '../../record/revision.ts'
+import { shortCode } from '../../record/revisionCode.ts'
 import type { PressOrder } from '../../views/press.ts'
 import { openPaperMaker } from './paperMaker.ts'
 

@@ -52,6 +52,7 @@ export const about = (
 // Starting tolerances, common practice (no published source), mm unless said.
 export const DEPTH = 0.5
 export const SIDE_THICKNESS = 0.1
+export const PLATE_THICKNESS = 0.1
 export const BLANK_LENGTH = 1
 export const BLANK_WIDTH = 0.5
 export const BEVEL_RAD = (0.3 * Math.PI) / 180

@@ -7,6 +7,8 @@ import { BACK, BOTH, LENGTH, PLATE, THICK } from './hangsOn.ts'
 const BRACES = ['bracing.braces'] as const satisfies readonly PlanField[]
 /** Where braces stand between the sides. */
 const PLACED = [...BRACES, ...BOTH, ...THICK] as const satisfies readonly PlanField[]
+/** And where their tips are: in pockets of the linings. */
+const TIPS = [...PLACED, 'linings.top.widthMm', 'linings.back.widthMm'] as const satisfies readonly PlanField[]
 /** And what they are glued to. */
 const GLUED = [...PLACED, ...PLATE, ...BACK] as const satisfies readonly PlanField[]
 const PATCH = ['bracing.crossPatchMm'] as const satisfies readonly PlanField[]
@@ -33,16 +35,23 @@ const byCaliper = { tolerance: DEPTH, measured: onePlace('caliper') } as const
 export const BRACING_ABOUT = {
   'braces[].number': about('count', BRACES),
   'braces[].lengthMm': about('bodyLength', PLACED, { ...numeric, tolerance: BLANK_LENGTH, measured: onePlace('rule') }),
+  'braces[].finishedLengthMm': about('bodyLength', TIPS, {
+    ...numeric,
+    tolerance: BLANK_LENGTH,
+    measured: onePlace('rule'),
+  }),
   'braces[].angleRad': about('angle', PLACED, { ...numeric, measured: onePlace('protractor') }),
   'braces[].crossesCentreAtMm': about('bodyLength', PLACED, byRule),
   'braces[].fromXMm': about('bodyLength', PLACED, byRule),
-  'braces[].fromAcrossMm': about('bodyLength', PLACED, byRule),
+  'braces[].fromAcrossMm': about('across', PLACED, byRule),
   'braces[].toXMm': about('bodyLength', PLACED, byRule),
-  'braces[].toAcrossMm': about('bodyLength', PLACED, byRule),
+  'braces[].toAcrossMm': about('across', PLACED, byRule),
   'braces[].fromAlongOuterMm': about('bodyLength', PLACED, { ...byRule, measured: onePlace('tape') }),
   'braces[].toAlongOuterMm': about('bodyLength', PLACED, { ...byRule, measured: onePlace('tape') }),
   'braces[].fromLetInMm': about('thickness', BRACES, byCaliper),
   'braces[].toLetInMm': about('thickness', BRACES, byCaliper),
+  'braces[].fromShortMm': about('bodyLength', TIPS, byRule),
+  'braces[].toShortMm': about('bodyLength', TIPS, byRule),
   'braces[].fromHeightMm': about('thickness', BRACES, byCaliper),
   'braces[].toHeightMm': about('thickness', BRACES, byCaliper),
   'braces[].fromTaperMm': about('bodyLength', BRACES, { measured: onePlace('rule') }),
@@ -56,25 +65,28 @@ export const BRACING_ABOUT = {
     measured: onePlace('straightedge'),
   }),
   'braces[].springMm': about('thickness', GLUED, { ...numeric, measured: onePlace('feelerGauge') }),
-  'braces[].blankLengthMm': about('bodyLength', [...PLACED, 'bracing.blankEndMm'], numeric),
+  'braces[].blankLengthMm': about('bodyLength', [...TIPS, 'bracing.blankEndMm'], numeric),
   'braces[].blankHeightMm': about('thickness', [...GLUED, 'bracing.blankHeightMm'], numeric),
   'braces[].blankWidthMm': about('thickness', [...BRACES, 'bracing.blankWidthMm']),
   'braceArch[].number': about('count', BRACES),
   'braceArch[].alongMm': about('bodyLength', PLACED, numeric),
   'braceArch[].riseMm': about('thickness', GLUED, numeric),
-  'braceArch[].heightMm': about('thickness', PLACED, numeric),
+  'braceArch[].heightMm': about('thickness', TIPS, numeric),
   'braceCrossings[].number': about('count', PLACED),
   'braceCrossings[].otherNumber': about('count', PLACED),
   'braceCrossings[].xMm': about('bodyLength', PLACED, byRule),
-  'braceCrossings[].acrossMm': about('bodyLength', PLACED, byRule),
+  'braceCrossings[].acrossMm': about('across', PLACED, byRule),
   'braceCrossings[].alongMm': about('bodyLength', PLACED, byRule),
   'braceCrossings[].otherAlongMm': about('bodyLength', PLACED, byRule),
   'braceCrossings[].angleRad': about('angle', PLACED, { ...numeric, measured: onePlace('protractor') }),
-  'braceCrossings[].lapMm': about('thickness', PLACED, {
+  'braceCrossings[].lapMm': about('thickness', TIPS, {
     ...numeric,
     tolerance: 0.2,
     measured: onePlace('depthGauge'),
   }),
+  'braceCrossings[].underNumber': about('count', PLACED),
+  'braceCrossings[].notchMm': about('thickness', PLACED, { ...numeric, measured: onePlace('caliper') }),
+  'braceCrossings[].otherNotchMm': about('thickness', PLACED, { ...numeric, measured: onePlace('caliper') }),
   'patches.holeRing.innerRadiusMm': about(
     'bodyLength',
     [...RING, 'soundhole.radiusMm', 'bracing.holeRingSetBackMm'],
@@ -114,6 +126,7 @@ export const BRACING_ABOUT = {
     tolerance: DEPTH,
     measured: onePlace('caliper'),
   }),
+  'bridgePlate.fromTailMm': about('bodyLength', PLATE_LENGTH, { tolerance: 1, measured: onePlace('rule') }),
   'bridgePlate.lengthMm': about('bodyLength', PLATE_LENGTH, { tolerance: DEPTH, measured: onePlace('caliper') }),
   'bridgePlate.tailWidthMm': about('bodyLength', [...HAS_PLATE, 'bridge.plateTailWidthMm'], {
     tolerance: 1,

@@ -162,7 +162,7 @@ export const BRIDGE_ABOUT = {
     measured: onePlace('rule'),
   }),
   'pins[].acrossMm': about(
-    'bodyLength',
+    'across',
     ['strings.set', 'strings.saddleSpreadMm', 'strings.pairGapMm', 'bridge.holds', 'bridge.pinSpreadMm'],
     { source: 'practice', tolerance: 0.3, measured: onePlace('rule') },
   ),

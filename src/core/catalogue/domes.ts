@@ -1,8 +1,16 @@
 import type { NumberKey } from '../numbers.ts'
-import { type About, about, onePlace, LIGHT_GAP } from './about.ts'
+import { type About, about, onePlace, LIGHT_GAP, PLATE_THICKNESS } from './about.ts'
 import { OUTLINE, BOTH, LENGTH, BACK, TOP, PLATE } from './hangsOn.ts'
 
 export const DOME_ABOUT = {
+  'plates.topMm': about('thickness', ['plates.topMm'], {
+    tolerance: PLATE_THICKNESS,
+    measured: onePlace('thicknessCaliper', 'plates.topMm'),
+  }),
+  'plates.backMm': about('thickness', ['plates.backMm'], {
+    tolerance: PLATE_THICKNESS,
+    measured: onePlace('thicknessCaliper', 'plates.backMm'),
+  }),
   'top.radiusMm': about('domeRadius', ['top.form', 'top.radiusMm'], {
     measured: onePlace('straightedge', 'top.radiusMm'),
   }),

@@ -52,6 +52,9 @@ const plateLeft = (plate: Plate) =>
     measured: onePlace('depthGauge'),
   })
 
+const channelWidth = (plate: Plate) =>
+  about('thickness', [purfling(plate)], { tolerance: LIGHT_GAP, measured: onePlace('caliper', purfling(plate)) })
+
 const WIDTHS = ['edges.wedgeTopMm', 'edges.wedgeBackMm'] as const satisfies readonly PlanField[]
 const FULL = ['rim.depthAtTailMm', 'plates.topMm', 'plates.backMm', ...WIDTHS] as const satisfies readonly PlanField[]
 const WEDGE_PURFLING = [...FULL, 'edges.wedgePurflingMm'] as const satisfies readonly PlanField[]
@@ -70,7 +73,17 @@ export const EDGE_ABOUT = {
     tolerance: LIGHT_GAP,
     measured: onePlace('depthGauge', 'binding.heightMm'),
   }),
+  'edges.ledgeInMm': about('thickness', BOUND, {
+    tolerance: LIGHT_GAP,
+    measured: onePlace('depthGauge', 'binding.thicknessMm'),
+  }),
   'edges.sideLeftMm': about('thickness', [...THICK, ...BOUND]),
+  'edges.topPurflingMm': channelWidth('top'),
+  'edges.backPurflingMm': channelWidth('back'),
+  'edges.purflingDownMm': about('thickness', [...PURFLINGS, 'edges.purflingDepthMm'], {
+    tolerance: LIGHT_GAP,
+    measured: onePlace('depthGauge', 'edges.purflingDepthMm'),
+  }),
   'edges.topLeftMm': plateLeft('top'),
   'edges.backLeftMm': plateLeft('back'),
   'edges.bindingToBuyMm': about('bodyLength', [...BOTH, ...BOUND, ...TRIM]),
@@ -93,6 +106,13 @@ export const EDGE_ABOUT = {
   'endWedge.backMm': about('bodyLength', [...FULL, ...HEIGHT], wedgeWidth),
   'endWedge.woodTopMm': about('bodyLength', WEDGE_PURFLING, wedgeWidth),
   'endWedge.woodBackMm': about('bodyLength', WEDGE_PURFLING, wedgeWidth),
+  'endWedge.intoSideMm': about('thickness', [...WIDTHS, 'edges.wedgeDepthMm'], {
+    tolerance: LIGHT_GAP,
+    measured: onePlace('depthGauge', 'edges.wedgeDepthMm'),
+  }),
+  'endWedge.edgeMm': about('thickness', [...WIDTHS, 'edges.wedgePurflingMm'], {
+    measured: onePlace('caliper', 'edges.wedgePurflingMm'),
+  }),
   'endWedge.purflingMm': about('bodyLength', [...WEDGE_PURFLING, ...HEIGHT]),
   'endWedge.purflingCutMm': about('bodyLength', [...WEDGE_PURFLING, ...HEIGHT, ...TRIM], {
     measured: onePlace('rule'),
@@ -102,6 +122,14 @@ export const EDGE_ABOUT = {
   'endWedge.intoBlockMm': about('thickness', INTO, { measured: onePlace('depthGauge') }),
   'endWedge.blockLeftMm': about('thickness', [...INTO, 'blocks.tail.thicknessMm']),
   'endWedge.besideMm': about('bodyLength', [...WIDTHS, 'blocks.tail.widthMm']),
+  'backStrip.widthMm': about('bodyLength', ['edges.backStripMm'], {
+    tolerance: LIGHT_GAP,
+    measured: onePlace('caliper', 'edges.backStripMm'),
+  }),
+  'backStrip.downMm': about('thickness', ['edges.backStripMm', 'edges.backStripDepthMm'], {
+    tolerance: LIGHT_GAP,
+    measured: onePlace('depthGauge', 'edges.backStripDepthMm'),
+  }),
   'backStrip.chordMm': about('bodyLength', STRIP, { measured: onePlace('rule') }),
   'backStrip.arcMm': about('bodyLength', STRIP, { standing: 'numeric', measured: onePlace('tape') }),
   'backStrip.cutMm': about('bodyLength', [...STRIP, ...TRIM], { standing: 'numeric', measured: onePlace('tape') }),

@@ -142,7 +142,7 @@ export const NECK_ABOUT = {
     measured: onePlace('caliper', 'head.holeMm'),
   }),
   'tuners[].fromNutMm': about('bodyLength', POST, { source: 'practice', tolerance: 0.3, measured: onePlace('rule') }),
-  'tuners[].acrossMm': about('bodyLength', ACROSS, { source: 'practice', tolerance: 0.3, measured: onePlace('rule') }),
+  'tuners[].acrossMm': about('across', ACROSS, { source: 'practice', tolerance: 0.3, measured: onePlace('rule') }),
   'tuners[].sideRad': about('angle', [
     ...POST,
     ...ACROSS,

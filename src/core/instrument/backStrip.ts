@@ -4,6 +4,9 @@ import type { Surface } from '../geometry/surface.ts'
 
 /** The strip let into the back's joint on the outside; 'none' where there is none. Lengths in mm. */
 export interface BackStripNumbers {
+  /** Of its channel in the outer face of the back. */
+  readonly widthMm: Figure
+  readonly downMm: Figure
   /** From binding to binding on the outer face of the back: straight across, and along the dome. */
   readonly chordMm: Figure
   readonly arcMm: Figure
@@ -24,6 +27,14 @@ export interface BackStripSite {
 }
 
 const PARTS = 4
+const NO_STRIP: BackStripNumbers = {
+  widthMm: 'none',
+  downMm: 'none',
+  chordMm: 'none',
+  arcMm: 'none',
+  cutMm: 'none',
+  leftMm: 'none',
+}
 
 /**
  * Along the centreline from one binding thickness inside the tail to the same inside the neck, on the outer face: the parallel of the back's
@@ -31,7 +42,7 @@ const PARTS = 4
  * shorter than its bindings. Source: derived.
  */
 export function measureBackStrip(site: BackStripSite): BackStripNumbers {
-  if (site.widthMm <= 0) return { chordMm: 'none', arcMm: 'none', cutMm: 'none', leftMm: 'none' }
+  if (site.widthMm <= 0) return NO_STRIP
   const fromMm = Math.min(site.bindingThicknessMm, site.lengthMm / 2)
   const toMm = site.lengthMm - fromMm
   const slope = (x: number) => site.back.slope(x, 0).x
@@ -50,6 +61,8 @@ export function measureBackStrip(site: BackStripSite): BackStripNumbers {
     insideMm += integrate((x) => Math.hypot(1, slope(x)), fromMm + i * partMm, fromMm + (i + 1) * partMm)
   const arcMm = insideMm + site.plateMm * (neck.leanRad - tail.leanRad)
   return {
+    widthMm: site.widthMm,
+    downMm: site.depthMm,
     chordMm: Math.hypot(neck.x - tail.x, neck.z - tail.z),
     arcMm,
     cutMm: arcMm + 2 * site.trimMm,

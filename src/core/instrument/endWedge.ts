@@ -13,6 +13,9 @@ export interface EndWedgeNumbers {
   /** Widths of its wood at the two ends of the full length, without the purflings. */
   readonly woodTopMm: Figure
   readonly woodBackMm: Figure
+  /** Its channel into the side, and the width of the purfling along each long edge. */
+  readonly intoSideMm: Figure
+  readonly edgeMm: Figure
   /** Along each long edge, from binding to binding, and with trim. */
   readonly purflingMm: Figure
   readonly purflingCutMm: Figure
@@ -47,6 +50,8 @@ const NO_WEDGE: EndWedgeNumbers = {
   backMm: 'none',
   woodTopMm: 'none',
   woodBackMm: 'none',
+  intoSideMm: 'none',
+  edgeMm: 'none',
   purflingMm: 'none',
   purflingCutMm: 'none',
   mitreTopRad: 'none',
@@ -82,6 +87,8 @@ export function measureEndWedge(site: EndWedgeSite): EndWedgeNumbers {
     backMm: backMm + perMm * ledgeMm,
     woodTopMm: woodMm(topMm),
     woodBackMm: woodMm(backMm),
+    intoSideMm: depthMm,
+    edgeMm: ofPurfling(widthMm),
     purflingMm: ofPurfling(edgeMm),
     purflingCutMm: ofPurfling(edgeMm + 2 * site.trimMm),
     mitreTopRad: ofPurfling((Math.PI / 2 + taperRad) / 2),

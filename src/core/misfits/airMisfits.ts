@@ -2,7 +2,7 @@ import type { Numbers } from '../numbers.ts'
 import type { Plan } from '../plan.ts'
 import type { Report } from './report.ts'
 
-/** Parts of the rigid box between which a note can be the air's: wider than the usual band. Common practice, no published source. */
+/** Parts of the rigid box outside of which a note is hardly the air's: far beyond the usual band. Common practice, no published source. */
 const LEAST_RATIO = 0.6
 const GREATEST_RATIO = 1
 
@@ -20,13 +20,14 @@ export function airMisfits({ air: { heardHz } }: Plan, { air }: Numbers, report:
       'soundhole.centreMm',
       'soundhole.radiusMm',
     ])
-  const { ratio, rigidHz } = air
+  const { ratio, rigidHz, lowHz, highHz } = air
   if (heardHz === null || typeof ratio !== 'number' || typeof rigidHz !== 'number') return
+  if (typeof lowHz !== 'number' || typeof highHz !== 'number') return
   if (ratio < LEAST_RATIO || ratio > GREATEST_RATIO)
     report('heardUnlikely', 'care', ['air.heardHz'], {
       heardHz,
       rigidHz,
-      lowHz: rigidHz * LEAST_RATIO,
-      highHz: rigidHz * GREATEST_RATIO,
+      lowHz,
+      highHz,
     })
 }

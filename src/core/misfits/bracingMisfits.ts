@@ -1,9 +1,13 @@
 import type { Geometry } from '../compute.ts'
+import type { FindingCode } from '../findings.ts'
 import { type ConvexPolygon, overlapMm, toPolygonMm } from '../geometry/convexPolygon.ts'
 import { leastRoomMm } from '../instrument/brace/braceArch.ts'
+import { finishedLengthMm } from '../instrument/brace/letIn.ts'
 import type { Numbers } from '../numbers.ts'
 import type { Plan } from '../plan.ts'
 import type { Report } from './report.ts'
+
+type Placed = Geometry['bracing']['placed'][number]
 
 // Limits are common practice, no published source.
 /** What overlaps by less only touches. */
@@ -39,6 +43,9 @@ export function bracingMisfits(plan: Plan, numbers: Numbers, geometry: Geometry,
   placed.forEach((brace, i) => {
     const number = i + 1
     if (brace.lengthMm <= 0) return report('braceHasNoLength', 'cannot', ['bracing.braces'], { brace: number })
+    // Of one that never leaves the lining its pockets leave nothing.
+    if (finishedLengthMm(brace) <= 0 && !brace.faults.outsideRim)
+      report('braceHasNoLength', 'cannot', ['bracing.braces'], { brace: number })
     if (brace.faults.outsideRim) report('braceOutsideRim', 'cannot', ['bracing.braces'], { brace: number })
     if (brace.faults.meetsNothing) report('braceMeetsNothing', 'cannot', ['bracing.braces'], { brace: number })
     // Of all it runs into, the one it runs into furthest, and each pair once.
@@ -50,7 +57,9 @@ export function bracingMisfits(plan: Plan, numbers: Numbers, geometry: Geometry,
         brace: number,
         other: worst.otherNumber,
         byMm: worst.byMm,
+        ...(worst.crossXMm === null ? {} : { crossMm: worst.crossXMm }),
       })
+    endMisfits(brace, number, brace.id !== placed[i - 1]?.id, report)
     const intoHoleMm = radiusMm - toPolygonMm(brace.corners, { x: centreMm, y: 0 })
     if (brace.plan.plate === 'top' && intoHoleMm > TOUCH_MM)
       report('braceThroughHole', 'cannot', ['bracing.braces', 'soundhole.centreMm', 'soundhole.radiusMm'], {
@@ -79,7 +88,56 @@ export function bracingMisfits(plan: Plan, numbers: Numbers, geometry: Geometry,
         },
       )
   })
+  ringMisfit(plan, numbers, geometry, report)
   plateMisfits(plan, numbers, geometry, report)
+}
+
+/** A place is found as entered within this. */
+const FOUND_MM = 0.05
+
+/** What is entered for either end and cannot be so; of twins, what is the same on both is said of the first. */
+function endMisfits(brace: Placed, number: number, isFirst: boolean, report: Report) {
+  for (const [end, which] of (['from', 'to'] as const).entries()) {
+    const { stops, xMm, letInMm, taper, taperMm, endHeightMm } = brace.plan[which]
+    const { at, point, liningMm } = brace[which]
+    const say = (code: FindingCode, weight: 'cannot' | 'care', values: Record<string, number>) =>
+      report(code, weight, ['bracing.braces'], { brace: number, end, ...values })
+    if (at === 'rim' && letInMm > liningMm + FOUND_MM)
+      report('braceLetInTooDeep', 'cannot', ['bracing.braces', `linings.${brace.plan.plate}.widthMm`], {
+        brace: number,
+        end,
+        letInMm,
+        liningMm,
+      })
+    if (!isFirst) continue
+    if (taper !== 'none' && taperMm > 0 && endHeightMm > brace.plan.heightMm)
+      say('braceEndTooHigh', 'care', { endMm: endHeightMm, heightMm: brace.plan.heightMm })
+    if (stops === 'rimAt' && Math.abs(point.x - xMm) > FOUND_MM)
+      say('braceEndBeyondBody', 'cannot', { wantedMm: xMm, foundMm: point.x })
+  }
+}
+
+/**
+ * Braces that lie over a part of the ring's width and leave the rest: the ring has to be cut to their flanks. One that runs right across it,
+ * from its outer edge to its inner one, only parts it. Said once, of the brace that lies furthest over it.
+ */
+function ringMisfit(plan: Plan, { patches }: Numbers, { bracing }: Geometry, report: Report) {
+  const { innerRadiusMm: innerMm, outerRadiusMm: outerMm } = patches.holeRing
+  if (typeof innerMm !== 'number' || typeof outerMm !== 'number') return
+  const centre = { x: plan.soundhole.centreMm, y: 0 }
+  const over = bracing.placed.flatMap((brace, i) => {
+    const byMm = outerMm - toPolygonMm(brace.corners, centre)
+    const isPartly = byMm > TOUCH_MM && byMm < outerMm - innerMm - TOUCH_MM
+    return brace.plan.plate === 'top' && brace.lengthMm > 0 && isPartly ? [{ brace: i + 1, byMm }] : []
+  })
+  if (over.length === 0) return
+  const worst = over.reduce((a, b) => (b.byMm > a.byMm ? b : a))
+  report('braceOverHoleRing', 'care', ['bracing.holeRingMm', 'bracing.holeRingSetBackMm', 'bracing.braces'], {
+    ...worst,
+    count: over.length,
+    innerMm,
+    outerMm,
+  })
 }
 
 /** 0: the rod, or the key to its nut, that reaches into the box; 1: the spanner on a bolt through the neck block; null: neither. */

@@ -85,7 +85,7 @@ export const braceParts = (numbers: WoodNumbers): readonly CutPart[] =>
     cutPart({
       key: brace.plate === 'top' ? 'topBrace' : 'backBrace',
       row: brace.number,
-      finished: { lengthMm: brace.lengthMm, widthMm: brace.widthMm, thicknessMm: brace.heightMm },
+      finished: { lengthMm: brace.finishedLengthMm, widthMm: brace.widthMm, thicknessMm: brace.heightMm },
       rough: {
         lengthMm: brace.blankLengthMm,
         widthMm: brace.blankWidthMm,

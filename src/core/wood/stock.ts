@@ -33,6 +33,30 @@ export interface StockGroup {
   readonly litres: number
 }
 
+/** All that is bought of one wood. */
+export interface WoodTotal {
+  readonly name: string
+  readonly groups: number
+  readonly boughtMm3: number
+  readonly boardFeet: number
+}
+
+/** What is bought of every wood, in the order the groups come in: groups of one name together, summed before anything is rounded. */
+export function totalsByWood(groups: readonly StockGroup[], nameOf: (group: StockGroup) => string): WoodTotal[] {
+  const totals = new Map<string, WoodTotal>()
+  for (const group of groups) {
+    const name = nameOf(group)
+    const before = totals.get(name) ?? { name, groups: 0, boughtMm3: 0, boardFeet: 0 }
+    totals.set(name, {
+      name,
+      groups: before.groups + 1,
+      boughtMm3: before.boughtMm3 + group.boughtMm3,
+      boardFeet: before.boardFeet + group.boardFeet,
+    })
+  }
+  return [...totals.values()]
+}
+
 export interface StockRow {
   readonly part: CutPart
   /** How many slices one place on the board gives, and how many places are wanted. */

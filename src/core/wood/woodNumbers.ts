@@ -5,7 +5,7 @@ import type { Numbers } from '../numbers.ts'
 export interface BraceBlank {
   readonly number: number
   readonly plate: 'top' | 'back'
-  readonly lengthMm: number
+  readonly finishedLengthMm: number
   readonly widthMm: number
   readonly heightMm: number
   readonly blankLengthMm: number

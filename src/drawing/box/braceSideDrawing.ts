@@ -1,6 +1,6 @@
 import type { Computed } from '../../core/compute.ts'
 import { braceFace } from '../../core/instrument/brace/braceArch.ts'
-import { braceHeightMm } from '../../core/instrument/brace/braceHeight.ts'
+import { placedHeightMm } from '../../core/instrument/brace/braceHeight.ts'
 import { shapesBounds } from '../bounds.ts'
 import { inPlace, ordinate, outside } from '../dimension.ts'
 import type { Drawing, Shape } from '../drawing.ts'
@@ -11,8 +11,8 @@ const STEPS = 64
 const EIGHTHS = 8
 
 /**
- * One brace from its side, its gluing face up as it is planed, from its first end: the arch over a straightedge from end to end, the ridge
- * with its tapers, let-in ends, and the rise at every eighth. Heights may be drawn larger.
+ * One brace from its side, its gluing face up as it is planed, from its first end: the arch over a straightedge from end to end, the wood from tip
+ * to tip with its tapers, where the linings begin, and the rise at every eighth. Heights may be drawn larger.
  */
 export function braceSideDrawing(computed: Computed, row: number, heightsTimes: number): Drawing {
   const { geometry, numbers } = computed
@@ -34,28 +34,30 @@ export function braceSideDrawing(computed: Computed, row: number, heightsTimes: 
       : { surface: geometry.back.surface, outward: 'down' },
   )
   const own = numbers.braces[row]
+  const [firstMm, lastMm] = [brace.from.shortMm, Math.max(lengthMm - brace.to.shortMm, brace.from.shortMm)]
   const places = [
+    firstMm,
     ...Array.from({ length: STEPS + 1 }, (_, i) => (lengthMm * i) / STEPS),
-    own?.fromTaperMm ?? 0,
-    lengthMm - (own?.toTaperMm ?? 0),
-  ].sort((a, b) => a - b)
+    firstMm + (own?.fromTaperMm ?? 0),
+    lastMm - (own?.toTaperMm ?? 0),
+    lastMm,
+  ]
+    .filter((along) => along >= firstMm && along <= lastMm)
+    .sort((a, b) => a - b)
   const up = (along: number) => -heightsTimes * face.riseMm(along)
-  const under = (along: number) => up(along) + heightsTimes * braceHeightMm(plan, lengthMm, along)
+  const under = (along: number) => up(along) + heightsTimes * placedHeightMm(brace, along)
   const row8 = numbers.braceArch.flatMap((one, i) => (one.number === row + 1 ? [{ one, i }] : []))
-  const letIn = (mm: number, along: number, way: 1 | -1): Shape[] =>
-    mm <= 0
+  /** The inner edge of the lining, where the pocket begins. */
+  const lining = (along: number): Shape[] =>
+    along <= firstMm || along >= lastMm
       ? []
       : [
           drawn(
             'thin',
-            closed(
-              through([
-                { x: along, y: up(along) },
-                { x: along + way * mm, y: up(along) },
-                { x: along + way * mm, y: under(along) },
-                { x: along, y: under(along) },
-              ]),
-            ),
+            through([
+              { x: along, y: up(along) },
+              { x: along, y: under(along) },
+            ]),
           ),
         ]
   const shapes: Shape[] = [
@@ -75,8 +77,8 @@ export function braceSideDrawing(computed: Computed, row: number, heightsTimes: 
         { x: lengthMm, y: 0 },
       ]),
     ),
-    ...letIn(own?.fromLetInMm ?? 0, 0, -1),
-    ...letIn(own?.toLetInMm ?? 0, lengthMm, 1),
+    ...lining(brace.from.liningMm),
+    ...lining(lengthMm - brace.to.liningMm),
   ]
   const bounds = shapesBounds(shapes)
   const middle = lengthMm / 2
@@ -94,7 +96,13 @@ export function braceSideDrawing(computed: Computed, row: number, heightsTimes: 
           true,
         ),
       ),
-      outside(figured(numbers, 'braces[].lengthMm', row), 'below', bounds.maxY, { x: 0, y: 0 }, { x: lengthMm, y: 0 }),
+      outside(
+        figured(numbers, 'braces[].finishedLengthMm', row),
+        'below',
+        bounds.maxY,
+        { x: firstMm, y: 0 },
+        { x: lastMm, y: 0 },
+      ),
       inPlace(
         figured(numbers, 'braces[].heightMm', row),
         'right',

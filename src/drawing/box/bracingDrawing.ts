@@ -140,7 +140,9 @@ function lengthsOf(
 ): Shape[] {
   const brace = geometry.bracing.placed[row]
   if (brace === undefined || brace.lengthMm <= 0) return []
-  const { from, to } = brace
+  const { from, to, way, lengthMm } = brace
+  const tip = (alongMm: number) => ({ x: from.point.x + alongMm * way.x, y: from.point.y + alongMm * way.y })
+  const tips = [tip(from.shortMm), tip(lengthMm - to.shortMm)] as const
   const isAcross = Math.abs(brace.way.y) > Math.abs(brace.way.x)
   const end = (key: 'braces[].fromXMm' | 'braces[].toXMm', { x, y }: { readonly x: number; readonly y: number }) =>
     running(
@@ -152,13 +154,12 @@ function lengthsOf(
     )
   return [
     isAcross
-      ? inPlace(figured(numbers, 'braces[].lengthMm', row), 'right', from.point, to.point, 0.7)
+      ? inPlace(figured(numbers, 'braces[].finishedLengthMm', row), 'right', ...tips, 0.7)
       : outside(
-          figured(numbers, 'braces[].lengthMm', row),
+          figured(numbers, 'braces[].finishedLengthMm', row),
           from.point.y + to.point.y < 0 ? 'above' : 'below',
           from.point.y + to.point.y < 0 ? body.minY : body.maxY,
-          from.point,
-          to.point,
+          ...tips,
           1,
         ),
     end('braces[].fromXMm', from.point),

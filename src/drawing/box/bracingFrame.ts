@@ -15,14 +15,18 @@ export const acrossPlate = ({ x, y }: Point, plate: PlateSide, handed: Plan['han
   y: (plate === 'top') === (handed === 'right') ? -y : y,
 })
 
-/** The corners of a brace as it lies between the sides: at the rim its flanks run on, or stop short, to the inner face. */
+/**
+ * The corners of a brace as it lies between the sides: at the rim its flanks run on, or stop short, to the inner face, and from there back by what its
+ * tip stays short of the side.
+ */
 export function fittedCorners({ corners, from, to, way, lengthMm }: PlacedBrace, rim: InnerRim): readonly Point[] {
   const flank = (a: Point, b: Point): readonly [Point, Point] => {
     const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }
     const back = { x: -way.x, y: -way.y }
+    const inward = ({ x, y }: Point, mm: number): Point => ({ x: x + mm * way.x, y: y + mm * way.y })
     return [
-      from.at === 'rim' ? (meetRim(rim, middle, back)?.point ?? a) : a,
-      to.at === 'rim' ? (meetRim(rim, middle, way)?.point ?? b) : b,
+      from.at === 'rim' ? inward(meetRim(rim, middle, back)?.point ?? a, from.shortMm) : a,
+      to.at === 'rim' ? inward(meetRim(rim, middle, way)?.point ?? b, -to.shortMm) : b,
     ]
   }
   const [a, b, c, d] = corners

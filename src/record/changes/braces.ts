@@ -1,4 +1,6 @@
 import type { BraceEndPlan, BracePlan } from '../../core/boxPlan.ts'
+import type { LooseEnd } from '../../core/instrument/brace/looseEnds.ts'
+import type { MovedEnds } from '../../core/instrument/brace/movedEnd.ts'
 import type { CommissionRecord } from '../commission.ts'
 import type { Recipe } from '../edit.ts'
 import { inOrder, orderStrings, placeBefore } from '../order.ts'
@@ -14,11 +16,15 @@ export function addBrace(id: string, brace: BraceValues): Recipe<CommissionRecor
   }
 }
 
-/** Takes a brace away; what stopped at it stops where it was entered. */
-export function removeBrace(id: string): Recipe<CommissionRecord> {
+/** Takes a brace away; what stopped at it stops where it stood, as far as `loose` says where that is, else where it was entered. */
+export function removeBrace(id: string, loose: readonly LooseEnd[] = []): Recipe<CommissionRecord> {
   return ({ doc }) => {
     const { braces } = doc.plan.bracing
     delete braces[id]
+    for (const { id: of, end, xMm, yMm } of loose) {
+      const brace = braces[of]
+      if (brace?.[end].braceId === id) Object.assign(brace[end], { xMm, yMm })
+    }
     for (const brace of Object.values(braces))
       for (const end of [brace.from, brace.to])
         if (end.braceId === id) Object.assign(end, { braceId: null, stops: 'here' })
@@ -46,6 +52,16 @@ export function changeBraceEnd(
   return ({ doc }) => {
     const brace = doc.plan.bracing.braces[id]
     if (brace !== undefined) Object.assign(brace[end], values)
+  }
+}
+
+/** Sets some values of either end in one change. */
+export function moveBraceEnds(id: string, ends: MovedEnds): Recipe<CommissionRecord> {
+  return ({ doc }) => {
+    const brace = doc.plan.bracing.braces[id]
+    if (brace === undefined) return
+    Object.assign(brace.from, ends.from)
+    Object.assign(brace.to, ends.to)
   }
 }
 

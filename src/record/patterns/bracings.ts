@@ -1,4 +1,5 @@
 import type { BraceEndPlan, BracePlan, PlateSide } from '../../core/boxPlan.ts'
+import { halfMm } from '../../core/instrument/brace/halfMm.ts'
 import type { Numbers } from '../../core/numbers.ts'
 import type { Plan } from '../../core/plan.ts'
 
@@ -95,14 +96,16 @@ interface Wood {
   readonly lapped?: boolean
 }
 
-/** Makes braces of one body, all sizes grown with it. */
+/** Makes braces of one body, all sizes grown with it and every figure as a maker would enter it. */
 function carpenter(growth: number) {
   const end = (where: Where, runout: Runout): BraceEndPlan => ({
     ...where,
-    letInMm: runout.letInMm * growth,
+    xMm: halfMm(where.xMm),
+    yMm: halfMm(where.yMm),
+    letInMm: halfMm(runout.letInMm * growth),
     taper: runout.taperMm > 0 ? 'scoop' : 'none',
-    taperMm: runout.taperMm * growth,
-    endHeightMm: runout.endHeightMm * growth,
+    taperMm: halfMm(runout.taperMm * growth),
+    endHeightMm: halfMm(runout.endHeightMm * growth),
   })
   return (wood: Wood, from: readonly [Where, Runout], to: readonly [Where, Runout]): BracePlan => ({
     order: '',
@@ -111,8 +114,8 @@ function carpenter(growth: number) {
     twin: wood.twin ?? false,
     from: end(...from),
     to: end(...to),
-    widthMm: wood.widthMm * growth,
-    heightMm: wood.heightMm * growth,
+    widthMm: halfMm(wood.widthMm * growth),
+    heightMm: halfMm(wood.heightMm * growth),
     underside: wood.underside,
     archRadiusMm: wood.plate === 'top' ? 8000 : 4500,
     lapped: wood.lapped ?? false,

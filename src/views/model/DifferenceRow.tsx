@@ -4,7 +4,7 @@ import type { ShopUnits } from '../../core/quantity.ts'
 import type { ModelDifference } from '../../record/modelDifferences.ts'
 import { sameJson } from '../../record/path.ts'
 import { fieldCalled, MODEL_WORDS } from '../../words/models.ts'
-import { SHEET_WORDS } from '../../words/sheets.ts'
+import { SHEET_NAMES } from '../../words/sheetNames.ts'
 import { sheetOfField } from '../sheets/sheetOfField.ts'
 import { PlanValue } from './PlanValue.tsx'
 
@@ -33,7 +33,7 @@ export function DifferenceRow({ id, difference, units, isLocked, onTake }: Props
       <th scope="row">
         <span className="difference-name">{name}</span>
         <Link className="difference-sheet second small" href={`/i/${id}/${sheet}`}>
-          {SHEET_WORDS[sheet].name}
+          {SHEET_NAMES[sheet]}
         </Link>
       </th>
       {knowsTaken && (

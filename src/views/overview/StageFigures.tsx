@@ -12,7 +12,7 @@ import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
 import type { StageKey } from '../../record/patterns/stages.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
-import { ESTIMATE_MARK, FIGURE_WORDS, SHEET_WORDS, type Sheet } from '../../words/sheets.ts'
+import { ESTIMATE_MARK, FIGURE_WORDS, SHEET_TITLES, type Sheet } from '../../words/sheets.ts'
 import { useCommission, useShop } from '../workshop.ts'
 
 interface Props {
@@ -62,7 +62,7 @@ export function StageFigures({ stage, doc, computed }: Props) {
         <p className="stage-tables">
           {tableSheets.map((sheet) => (
             <Link key={sheet} href={`/i/${id}/${sheet}`}>
-              {SHEET_WORDS[sheet].title}
+              {SHEET_TITLES[sheet]}
             </Link>
           ))}
         </p>

@@ -11,7 +11,7 @@ import { BigFigure } from './BigFigure.tsx'
 import { SheetDrawing } from './SheetDrawing.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { hasOwnTreble } from './sideInHand.ts'
-import { Switch } from './Switch.tsx'
+import { Switch } from '../../ui/Switch.tsx'
 
 export const SIDE_CHOICES = (['treble', 'bass'] as const).map((value) => ({ value, label: BLANK_WORDS.sides[value] }))
 

@@ -17,7 +17,7 @@ import { DRAWN_PATH_WORDS, TAKE_PROBLEM } from '../../words/drawnPath.ts'
 import { DrawingDone, OutlineFound } from './DrawingFound.tsx'
 import { LineChoice } from './LineChoice.tsx'
 import { useSheetBench } from './sheetBench.ts'
-import { Switch } from './Switch.tsx'
+import { Switch } from '../../ui/Switch.tsx'
 
 interface Props {
   readonly drawing: OpenedDrawing

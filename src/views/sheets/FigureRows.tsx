@@ -1,7 +1,10 @@
 import { memo } from 'react'
 import type { NumberKey } from '../../core/catalogue.ts'
 import type { Quantity, ShopUnits } from '../../core/quantity.ts'
-import { CellFigure } from './CellFigure.tsx'
+import { evenPlaces } from '../../format/evenPlaces.ts'
+import type { Figure } from '../../format/figure.ts'
+import { formatQuantity } from '../../format/formatQuantity.ts'
+import { WrittenCell } from './CellFigure.tsx'
 import { ColumnHead } from './ColumnHead.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
@@ -38,6 +41,7 @@ const Rows = memo(function Rows({ table, caption, keys, keysOf, units, openHelp 
         {text}
       </button>
     )
+  const columns = table.columns.slice(1).map((_, j) => cellsOf(table, j + 1, units))
   return (
     <TableScroll caption={caption}>
       <table className="table">
@@ -55,12 +59,12 @@ const Rows = memo(function Rows({ table, caption, keys, keysOf, units, openHelp 
           </tr>
         </thead>
         <tbody>
-          {table.rows.map(([head, ...cells], i) => (
+          {table.rows.map(([head], i) => (
             <tr key={String(i)}>
               <th scope="row">{named(String(head), keysOf === 'rows' ? keys[i] : null)}</th>
-              {cells.map((cell, j) => (
-                <td key={table.columns[j + 1]?.heading} data-figures={table.columns[j + 1]?.quantity !== null}>
-                  {cellOf(cell, table.columns[j + 1]?.quantity ?? null, units)}
+              {table.columns.slice(1).map(({ heading, quantity }, j) => (
+                <td key={heading} data-figures={quantity !== null}>
+                  <Cell cell={columns[j]?.[i] ?? ''} quantity={quantity} units={units} />
                 </td>
               ))}
             </tr>
@@ -71,7 +75,18 @@ const Rows = memo(function Rows({ table, caption, keys, keysOf, units, openHelp 
   )
 })
 
-function cellOf(cell: number | string, quantity: Quantity | null, units: ShopUnits) {
-  if (quantity === null || typeof cell === 'string') return figureWord(cell)
-  return <CellFigure value={cell} quantity={quantity} units={units} />
+/** Every cell of a column: a figure, or the word in place of one. */
+function cellsOf(table: FigureTable, at: number, units: ShopUnits): readonly (Figure | string)[] {
+  const quantity = table.columns[at]?.quantity ?? null
+  const cells = table.rows.map((row) => row[at] ?? '')
+  if (quantity === null) return cells.map(figureWord)
+  const figures = evenPlaces(
+    cells.map((cell) => formatQuantity(typeof cell === 'number' ? cell : 'none', quantity, units)),
+  )
+  return cells.map((cell, i) => (typeof cell === 'string' ? figureWord(cell) : (figures[i] ?? '')))
+}
+
+function Cell({ cell, quantity, units }: { cell: Figure | string; quantity: Quantity | null; units: ShopUnits }) {
+  if (typeof cell === 'string' || quantity === null) return typeof cell === 'string' ? cell : null
+  return <WrittenCell figure={cell} quantity={quantity} units={units} />
 }

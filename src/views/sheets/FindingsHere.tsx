@@ -5,28 +5,65 @@ import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FIELD_WORDS } from '../../words/fields.ts'
 import { findingSentence, WEIGHT_WORDS } from '../../words/findings.ts'
-import { FINDINGS_WORDS } from '../../words/sheets.ts'
+import { FINDINGS_WORDS } from '../../words/sheetLeads.ts'
 import { FindingMark } from '../FindingMark.tsx'
 import { insideOf } from './goToField.ts'
 import { useSheetBench } from './sheetBench.ts'
 
 const MOST_WAYS = 3
 
+interface Props {
+  readonly fields: readonly PlanField[]
+  /** One line that opens, so that a drawing over it stays where it is. */
+  readonly isFolded?: boolean
+}
+
 /** What does not fit about some fields, each with ways to the fields that mend it. */
-export function FindingsHere({ fields }: { readonly fields: readonly PlanField[] }) {
+export function FindingsHere({ fields, isFolded = false }: Props) {
   const { computed } = useSheetBench()
   const headingId = useId()
   const found = computed.findings.filter((finding) => finding.fields.some((field) => fields.includes(field)))
   if (found.length === 0) return null
+  const kinds = [...new Set(found.map(({ code }) => code))].map((code) => found.filter((one) => one.code === code))
+  const rows = kinds.map((alike) => <FindingRow key={alike[0]?.code} alike={alike} />)
+  if (isFolded)
+    return (
+      <details className="findings-folded more">
+        <summary>
+          <FoldedHeading kinds={kinds} />
+        </summary>
+        <div className="findings">{rows}</div>
+      </details>
+    )
   return (
     <section className="findings" aria-labelledby={headingId} aria-live="polite">
       <h2 className="out-of-sight" id={headingId}>
         {FINDINGS_WORDS.heading}
       </h2>
-      {[...new Set(found.map(({ code }) => code))].map((code) => (
-        <FindingRow key={code} alike={found.filter((finding) => finding.code === code)} />
-      ))}
+      {rows}
     </section>
+  )
+}
+
+/** All that does not fit, on one line: how grave, and what. */
+function FoldedHeading({ kinds }: { readonly kinds: readonly (readonly Finding[])[] }) {
+  const { units } = useSheetBench()
+  const weight = kinds.flat().some((finding) => finding.weight === 'cannot') ? 'cannot' : 'care'
+  const titles = kinds.flatMap(([first]) =>
+    first === undefined
+      ? []
+      : [findingSentence(first, (value, quantity) => figureText(formatQuantity(value, quantity, units))).title],
+  )
+  return (
+    <>
+      <span className="finding-folded-mark" data-weight={weight}>
+        <FindingMark className="finding-mark" weight={weight} />
+      </span>
+      <h2 aria-live="polite">
+        <span className="finding-weight">{WEIGHT_WORDS[weight]}</span>
+        {titles.join('. ')}
+      </h2>
+    </>
   )
 }
 

@@ -1,7 +1,7 @@
 import { ORIGINS } from '../../core/instrument/placeByX.ts'
 import { TABLE_WORDS } from '../../words/bodySheets.ts'
-import { ORIGIN_WORDS } from '../../words/sheets.ts'
-import { Switch } from './Switch.tsx'
+import { ORIGIN_WORDS } from '../../words/measuring.ts'
+import { Switch } from '../../ui/Switch.tsx'
 import { useSheetBench } from './sheetBench.ts'
 
 /** Where places are measured from: the shop's habit, changed here for every sheet. */

@@ -10,7 +10,7 @@ import type { HalfName } from '../../drawing/innerFace.ts'
 import type { FieldBinding } from '../../ui/fieldBinding.ts'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { SIDES_WORDS } from '../../words/bodySheets.ts'
-import { ALONG_WORDS, ORIGIN_WORDS } from '../../words/sheets.ts'
+import { ALONG_WORDS, ORIGIN_WORDS } from '../../words/measuring.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useLayout } from './useLayout.ts'
 

@@ -1,5 +1,7 @@
 import type { Plan } from '../../core/plan.ts'
 import type { PlanField } from '../../core/planFields.ts'
+import { parseFahrenheit } from '../../format/parseFahrenheit.ts'
+import { parseSound } from '../../format/parseSound.ts'
 import { FIELDS } from '../../record/fields.ts'
 import { AngleField } from '../../ui/AngleField.tsx'
 import { ChoiceField } from '../../ui/ChoiceField.tsx'
@@ -7,7 +9,7 @@ import { CountField } from '../../ui/CountField.tsx'
 import { DecimalField } from '../../ui/DecimalField.tsx'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { FIELD_WORDS } from '../../words/fields.ts'
-import { OPEN_WORDS } from '../../words/fields/box.ts'
+import { HEARD_EXAMPLE, OPEN_WORDS } from '../../words/fields/box.ts'
 import { choicesOf } from '../../words/fields/choices.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useDocumentField } from './useSheetField.ts'
@@ -69,11 +71,18 @@ export function PlanFieldControl({ field, solvedMm = null, openWord }: Props) {
           binding={as<number | null>(binding)}
           range={range}
           {...(OPEN_WORDS[field] === undefined ? {} : { emptyMeans: OPEN_WORDS[field] })}
+          {...alsoRead(field, plan)}
         />
       )
     case 'choice':
       return <ChoiceField label={label} binding={as<string>(binding)} choices={choicesOf(field)} />
   }
+}
+
+/** What some fields take besides figures: a note for what was heard, degrees Fahrenheit for a temperature. */
+function alsoRead(field: SingleField, { strings: { pitchHz } }: Plan) {
+  if (field === 'air.heardHz') return { alsoReads: (text: string) => parseSound(text, pitchHz), example: HEARD_EXAMPLE }
+  return field === 'air.temperatureC' ? { alsoReads: parseFahrenheit } : {}
 }
 
 /** The range of a field says which kind of value lies there; the record's schema holds it to that. */

@@ -4,6 +4,7 @@ import type { NumberKey } from '../../core/catalogue.ts'
 import type { Origin } from '../../core/instrument/placeByX.ts'
 import type { NumberRef } from '../../drawing/drawing.ts'
 import type { Sheet } from '../../words/sheets.ts'
+import { useFamilies } from '../useFamilies.ts'
 import { useCommission, useShop, useWorkshop } from '../workshop.ts'
 import { awaitField, focusField, goToAwaitedField } from './goToField.ts'
 import { type SheetBench, SheetBenchContext } from './sheetBench.ts'
@@ -74,6 +75,7 @@ function useBenchOf(id: string): SheetBench | null {
   const computed = useCommission((state) => (state.id === id ? state.computed : null))
   const readOnly = useCommission((state) => state.readOnly !== null)
   const shopDoc = useShop((state) => state.shop)
+  const families = useFamilies()
   const isShopOpen = useShop((state) => state.status === 'ready')
   return useMemo(() => {
     if (doc === null || computed === null) return null
@@ -81,6 +83,7 @@ function useBenchOf(id: string): SheetBench | null {
       id,
       number: doc.number,
       title: doc.title,
+      family: doc.family,
       plan: doc.plan,
       computed,
       units: shopDoc.units,
@@ -88,6 +91,7 @@ function useBenchOf(id: string): SheetBench | null {
       tolerances: { own: doc.tolerances, shop: shopDoc.tolerances },
       fixtures: shopDoc.fixtures,
       taps: shopDoc.taps,
+      families,
       readOnly,
       newId: newGesture,
       edit: (recipe, gesture) => void commission.edit(recipe, gesture),
@@ -102,5 +106,5 @@ function useBenchOf(id: string): SheetBench | null {
         navigate(`/i/${id}/${sheetOfField(field)}`)
       },
     } satisfies SheetBench
-  }, [id, doc, computed, readOnly, shopDoc, isShopOpen, commission, drafts, shop, newGesture, navigate])
+  }, [id, doc, computed, readOnly, shopDoc, families, isShopOpen, commission, drafts, shop, newGesture, navigate])
 }

@@ -7,7 +7,7 @@ import { type HalfName, woodOf } from '../../drawing/innerFace.ts'
 import { drawingOf } from '../../drawing/drawingOf.ts'
 import { markOnSide } from '../../drawing/placeMark.ts'
 import { SIDES_WORDS, TABLE_WORDS } from '../../words/bodySheets.ts'
-import { ALONG_WORDS, PLACE_WORDS } from '../../words/sheets.ts'
+import { ALONG_WORDS, PLACE_WORDS } from '../../words/measuring.ts'
 import { BigFigure } from './BigFigure.tsx'
 import { BlankPart, SIDE_CHOICES } from './BlankPart.tsx'
 import { OriginSwitch } from './OriginSwitch.tsx'
@@ -20,7 +20,7 @@ import { LeadingDrawing } from './SheetDrawing.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
 import { hasOwnTreble, RIM_LISTS, type SideInHand, sideInHand } from './sideInHand.ts'
-import { Switch } from './Switch.tsx'
+import { Switch } from '../../ui/Switch.tsx'
 
 const ALONG_CHOICES = WAYS_ALONG.map((value) => ({ value, label: ALONG_WORDS[value] }))
 const MOST_TIMES = 20

@@ -18,6 +18,7 @@ export const FIRST_TOLERANCE = {
   bodyLength: 0.5,
   thickness: 0.1,
   fineLength: 0.1,
+  across: 0.5,
   domeRadius: 50,
   angle: radFromDeg(0.3),
   count: 1,
@@ -51,6 +52,7 @@ export function ToleranceField({ number, value }: { readonly number: NumberKey; 
     case 'bodyLength':
     case 'thickness':
     case 'fineLength':
+    case 'across':
       return <LengthField label={HELP_WORDS.toleranceField} binding={length} range={LENGTH} units={units} />
     case 'domeRadius':
       return <LengthField label={HELP_WORDS.toleranceField} binding={length} range={DOME} units={units} />

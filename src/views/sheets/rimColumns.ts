@@ -3,7 +3,7 @@ import { distanceFromOriginMm, type Layout } from '../../core/instrument/placeBy
 import type { PlaceRow, RimRow } from '../../core/instrument/rim.ts'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { TABLE_WORDS } from '../../words/bodySheets.ts'
-import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS } from '../../words/sheets.ts'
+import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS } from '../../words/measuring.ts'
 import type { PlaceList, StationList } from './sideInHand.ts'
 import type { FigureTable } from './tableText.ts'
 

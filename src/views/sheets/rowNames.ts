@@ -4,7 +4,7 @@ import type { NumberListName } from '../../words/names/lists.ts'
 import { BRACING_WORDS, braceName } from '../../words/box/bracing.ts'
 import { EDGES_WORDS } from '../../words/box/edges.ts'
 import { FRETS_WORDS, NECK_SET_WORDS } from '../../words/neck/sheets.ts'
-import { PLACE_WORDS } from '../../words/sheets.ts'
+import { PLACE_WORDS } from '../../words/measuring.ts'
 import { stringNames } from './neck/stringNames.ts'
 
 /** Stations are counted from the tail, points of a face from its middle: the first is 0. */

@@ -8,6 +8,7 @@ import type { PlanField } from '../../core/planFields.ts'
 import type { ShopUnits } from '../../core/quantity.ts'
 import type { CommissionRecord, ShopDoc, ShopRecord } from '../../record/commission.ts'
 import type { Recipe } from '../../record/edit.ts'
+import type { Family } from '../../record/family.ts'
 
 export type Tolerances = Readonly<Partial<Record<NumberKey, number | null | undefined>>>
 
@@ -17,6 +18,7 @@ export interface SheetBench {
   /** Begins the name of files saved from the sheet. */
   readonly number: string
   readonly title: string
+  readonly family: Family
   readonly plan: Plan
   readonly computed: Computed
   readonly units: ShopUnits
@@ -26,6 +28,8 @@ export interface SheetBench {
   readonly fixtures: Fixtures
   /** Finished boxes of the shop as they were heard, by instrument. */
   readonly taps: ShopDoc['taps']
+  /** Of every instrument of the shop, by instrument. */
+  readonly families: Readonly<Record<string, Family>>
   readonly readOnly: boolean
   readonly newId: () => string
   /** Runs a named change; all that carry one gesture are undone together. */

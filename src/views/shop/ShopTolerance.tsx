@@ -78,6 +78,7 @@ const FIRST = {
   bodyLength: 0.5,
   thickness: 0.1,
   fineLength: 0.1,
+  across: 0.5,
   domeRadius: 50,
   angle: radFromDeg(0.3),
   count: 1,

@@ -2,6 +2,8 @@ import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { dropTap } from '../../record/changes/taps.ts'
 import { AIR_WORDS } from '../../words/box/air.ts'
+import { FAMILY_WORDS } from '../../words/instrument.ts'
+import { useFamilies } from '../useFamilies.ts'
 import { useShop, useWorkshop } from '../workshop.ts'
 
 /** The boxes the shop has tapped, each to be forgotten again. */
@@ -10,6 +12,7 @@ export function TappedBoxes() {
   const taps = useShop((state) => state.shop.taps)
   const units = useShop((state) => state.shop.units)
   const isOpen = useShop((state) => state.status === 'ready')
+  const families = useFamilies()
   const boxes = Object.entries(taps).sort(([, a], [, b]) => a.number.localeCompare(b.number))
   return (
     <section className="shop-part" aria-labelledby="tapped-boxes">
@@ -21,8 +24,11 @@ export function TappedBoxes() {
           <li key={id}>
             <span>
               <strong>{number}</strong> {title}
+              {families[id] !== undefined && (
+                <span className="second">, {FAMILY_WORDS[families[id]].toLowerCase()}</span>
+              )}
             </span>
-            <span className="figure">{figureText(formatQuantity(ratio, 'ratio', units))}</span>
+            <span>{AIR_WORDS.heardAt(figureText(formatQuantity(ratio, 'ratio', units)))}</span>
             <button
               className="button"
               type="button"

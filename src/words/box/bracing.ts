@@ -39,9 +39,17 @@ export const BRACE_UNDERSIDE_WORDS: Record<(typeof BRACE_UNDERSIDES)[number], st
   flat: 'Flat',
 }
 
+const PLATE_NAMES: Record<PlateSide, string> = { top: 'top', back: 'back' }
+
 export const BRACING_WORDS = {
   plate: 'Plate',
   brace: (number: number, kind: string) => `${number} ${kind}`,
+  twins: (number: number, other: number, kind: string) => `${number} and ${other} ${kind}`,
+  /** Of twins, the side that is entered. */
+  asEntered: {
+    bass: 'As entered: the bass one. The other is its mirror image.',
+    treble: 'As entered: the treble one. The other is its mirror image.',
+  },
   half: { single: '', bass: ', bass', treble: ', treble' },
   noBraces: 'No braces yet. Lay them out from a pattern, or add one.',
   chooseOne: 'Tap a brace to see its numbers.',
@@ -58,7 +66,18 @@ export const BRACING_WORDS = {
   to: 'Second end',
   handle: (end: string, brace: string) => `${end} of ${brace}. Drag it, or use the arrow keys.`,
   patterns: 'Lay out anew',
-  patternsHint: 'Takes the place of all braces of this plate. One undo brings them back.',
+  patternsHint: (count: number, plate: PlateSide) =>
+    count === 0
+      ? `The ${PLATE_NAMES[plate]} is bare: nothing is replaced.`
+      : `Takes the place of ${count === 1 ? 'the one brace' : `all ${count} braces`} of the ${PLATE_NAMES[plate]}. One undo brings ${count === 1 ? 'it' : 'them'} back.`,
+  /** After a brace was taken away. `loose`: ends by name that stopped at it. */
+  removed: (name: string, loose: readonly string[]) =>
+    `${name} is removed.${
+      loose.length === 0
+        ? ''
+        : ` ${loose.join(', ')} ended at it, and ${loose.length === 1 ? 'now stands' : 'now stand'} free in the same place.`
+    } Braces are numbered by their order: those after it have moved up.`,
+  looseEnd: (end: string, brace: string) => `${end} of ${brace}`,
   lengths: 'Braces of this plate',
   arch: (brace: string) => `Arch of ${brace}`,
   archNote: 'From its first end. The rise is over a straightedge laid from end to end of the gluing face.',
@@ -67,6 +86,12 @@ export const BRACING_WORDS = {
   crossing: (a: number, b: number) => `${a} × ${b}`,
   strip: 'Strip on the back’s joint',
   piece: 'Piece',
+  ends: (brace: string) => `Ends of ${brace}`,
+  more: (brace: string) => `${brace}, all of it`,
+  acrossNote: 'Across: toward the treble side; the bass side is negative.',
+  end: 'End',
+  endColumns: ['From the tail', 'Across', 'Round the outside from the tail', 'Let in', 'Height there', 'Taper'],
+  ring: 'Ring round the hole',
   blanks: 'Blanks',
   patches: 'Patches',
   plateUnderBridge: 'Bridge plate',
@@ -81,6 +106,10 @@ export const braceName = (
   kind: keyof typeof BRACE_KIND_WORDS,
   half: keyof typeof BRACING_WORDS.half,
 ): string => `${BRACING_WORDS.brace(number, BRACE_KIND_WORDS[kind])}${BRACING_WORDS.half[half]}`
+
+/** Twins by both their numbers. */
+export const twinsName = (number: number, other: number, kind: keyof typeof BRACE_KIND_WORDS): string =>
+  BRACING_WORDS.twins(number, other, BRACE_KIND_WORDS[kind])
 
 /** Patterns to start from. */
 export const BRACING_PATTERN_WORDS: Record<string, string> = {

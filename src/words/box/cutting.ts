@@ -10,6 +10,9 @@ export const CUTTING_WORDS = {
   board: 'Board',
   boardThickness: 'Thickness',
   boardFeet: 'Board feet',
+  byWood: 'To buy, by wood',
+  /** In place of board feet, of what no board is bought for. */
+  offcut: 'off-cut',
   volume: 'Volume',
   sums: (inInstrument: string, rough: string, kerf: string, spare: string) =>
     `In the instrument ${inInstrument}. Rough pieces ${rough}, sawdust ${kerf}, left over the slices ${spare}.`,

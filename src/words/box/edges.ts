@@ -3,7 +3,7 @@ export const EDGES_WORDS = {
   ledges: 'Ledges by place',
   ledgesTreble: 'Ledges by place, treble side',
   ledgesNote:
-    'Off on the dome: how much higher a guide lying on the plate leaves the floor than one held square to the side. Set it by the last columns, or hold it square.',
+    'Off on the dome: how much higher a guide lying on the plate leaves the floor than one held square to the side. Set it by the rows “set on the dome”, or hold it square.',
   place: 'Strip',
   cut: 'Cut',
   cutAt: 'Cut across at',

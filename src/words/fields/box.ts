@@ -5,7 +5,7 @@ import type { FieldWords } from './fieldWords.ts'
 
 export const BOX_WORDS: Record<(typeof BOX_FIELDS)[number], FieldWords> = {
   'bracing.braces': { name: 'Braces', hint: 'Of the top and of the back.' },
-  'bracing.blankEndMm': { name: 'Blank longer by', hint: 'At each end, let-in end included.' },
+  'bracing.blankEndMm': { name: 'Blank longer by', hint: 'Beyond each tip, let-in ends and all.' },
   'bracing.blankHeightMm': { name: 'Blank higher by', hint: 'Over arch and height, for planing.' },
   'bracing.blankWidthMm': { name: 'Blank wider by', hint: 'For planing.' },
   'bracing.crossPatchMm': {
@@ -21,7 +21,10 @@ export const BOX_WORDS: Record<(typeof BOX_FIELDS)[number], FieldWords> = {
   'air.temperatureC': { name: 'Temperature', hint: 'Of the air in the box.' },
   'air.holeChangeMm': { name: 'If the hole’s radius grows by', hint: 'Less than nothing: smaller.' },
   'air.depthChangeMm': { name: 'If the rim is deeper by', hint: 'All round. Less than nothing: shallower.' },
-  'air.heardHz': { name: 'Heard when tapped', hint: 'The note of the closed box. Open: not tapped yet.' },
+  'air.heardHz': {
+    name: 'Heard when tapped',
+    hint: 'Of the closed box: a note such as G#2 +3, or hertz. Open: not tapped yet.',
+  },
   'edges.purflingDepthMm': { name: 'Purfling ledge, depth', hint: 'From the plate’s outer face down.' },
   'edges.trimMm': { name: 'Strips longer by', hint: 'At each end, trimmed off after fitting.' },
   'edges.wedgeTopMm': { name: 'End wedge at the top', hint: 'Whole width; 0 with a wedge that runs to a point.' },
@@ -42,6 +45,9 @@ export const BOX_WORDS: Record<(typeof BOX_FIELDS)[number], FieldWords> = {
 
 /** What an open field means, where nothing is solved for. */
 export const OPEN_WORDS: Readonly<Partial<Record<string, string>>> = { 'air.heardHz': 'not yet' }
+
+/** What was heard, as it may be written. */
+export const HEARD_EXAMPLE = '104 Hz or G#2 +3'
 
 /** The fields of a plank in hand. */
 export const PLANK_WORDS: Record<Exclude<keyof PlankPlan, 'order'>, FieldWords> = {
@@ -70,8 +76,8 @@ export const BRACE_END_WORDS: Record<keyof BraceEndPlan, FieldWords> = {
   xMm: { name: 'From the tail', hint: 'Along the centreline.' },
   yMm: { name: 'Across', hint: 'From the centreline, the bass side negative.' },
   braceId: { name: 'At the brace', hint: 'The one it stops at.' },
-  letInMm: { name: 'Let in', hint: 'How far the end runs into the lining.' },
+  letInMm: { name: 'Let in', hint: 'Into a pocket of the lining, from its inner edge toward the side.' },
   taper: { name: 'Runs out', hint: 'How its height ends.' },
-  taperMm: { name: 'Over', hint: 'Length of the taper.' },
-  endHeightMm: { name: 'Height at the end', hint: 'What is left of it.' },
+  taperMm: { name: 'Over', hint: 'Length of the taper, from the tip.' },
+  endHeightMm: { name: 'Height at the end', hint: 'What is left of it at the tip.' },
 }

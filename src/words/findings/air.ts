@@ -16,7 +16,7 @@ export const AIR_FINDINGS: WritersFor<AirCode> = {
   }),
   heardUnlikely: ({ value }) => ({
     title: 'Is that the note of the air?',
-    sentence: `Heard was ${value('heardHz', 'resonance') ?? 'a note'}. The air of this box is to be expected between ${value('lowHz', 'resonance') ?? 'a lower note'} and ${value('highHz', 'resonance') ?? 'a higher one'}; a top or back sounds elsewhere.`,
+    sentence: `Heard was ${value('heardHz', 'resonance') ?? 'a note'}, far outside the ${value('lowHz', 'resonance') ?? 'lower note'} to ${value('highHz', 'resonance') ?? 'higher one'} at which the air of a box like this is usually heard. A top or back sounds elsewhere.`,
     mend: 'Heard when tapped: sing or play across the hole and tap again. Cover the hole: a note that stays is not the air’s.',
   }),
 }

@@ -1,6 +1,8 @@
 import type { KeysUnder } from '../numbers/numberWords.ts'
 
-export const DOME_NAMES: Record<KeysUnder<'top' | 'back'>, string> = {
+export const DOME_NAMES: Record<KeysUnder<'plates' | 'top' | 'back'>, string> = {
+  'plates.topMm': 'Top, thickness',
+  'plates.backMm': 'Back, thickness',
   'top.radiusMm': 'Dome of the top',
   'top.flatFromMm': 'Flat begins at',
   'top.flatSlopeRad': 'Fall of the flat',

@@ -29,19 +29,25 @@ const endWords = (end: 'First' | 'Second') => ({
     from: 'Parallel of the outer face; derived.',
   },
   letIn: {
-    what: `${end} end: how far it runs on into the lining beyond the inner face of the side; nothing where it is not at the rim.`,
-    how: 'Caliper in the notch of the lining.',
+    what: `${end} end: how far it runs into a pocket of the lining, along the brace from the lining’s inner edge toward the side; nothing where it is not at the rim.`,
+    how: 'Rule in the pocket of the lining, along the brace.',
     formula: 'As entered for an end at the rim.',
     from: ENTERED_SOURCE,
   },
+  short: {
+    what: `${end} end: how far its tip stays short of the inner face of the side, along the brace; nothing where it is not at the rim.`,
+    how: 'Rule on the plate, from the line of the side to the tip.',
+    formula: 'w − d, never under 0: w the lining along the brace, d how far it is let in.',
+    from: 'Straight line cut with the lining’s inner edge; derived. That ends are let into the lining is common practice.',
+  },
   height: {
-    what: `${end} end: what is left of the height over the plate at the very end.`,
+    what: `${end} end: what is left of the height over the plate at the tip. The pocket of an end that is let in is as deep.`,
     how: 'Caliper over plate and end, less the plate.',
     formula: 'As entered where it is tapered, at most the whole height; the whole height where it is not.',
     from: ENTERED_SOURCE,
   },
   taper: {
-    what: `${end} end: how long the taper is on the gluing face; nothing where there is none.`,
+    what: `${end} end: how long the taper is on the gluing face, from the tip; nothing where there is none.`,
     how: 'Rule along the gluing face.',
     formula: 'As entered.',
     from: ENTERED_SOURCE,
@@ -57,10 +63,16 @@ const BRACES: Record<BraceName, NumberTexts> = {
     from: 'Entered order, not computed.',
   },
   lengthMm: {
-    what: 'From end to end in plan, without what is let in: between the inner faces of the sides, or from flank to flank of other braces.',
+    what: 'From end to end in plan: between the inner faces of the sides, or from flank to flank of other braces. The arch and its eighths are laid off along it.',
     how: 'Rule along the middle of the gluing face.',
     formula: '√(a² + b²): a how far the ends lie apart along the centreline, b across.',
     from: STRAIGHT,
+  },
+  finishedLengthMm: {
+    what: 'To cut the brace to, from tip to tip. An end at the rim stops in its pocket of the lining, so this is never more than the length between the sides.',
+    how: 'Rule along the middle of the gluing face.',
+    formula: 'L − both tips short of the side: L the length between the sides.',
+    from: 'Plain difference; derived.',
   },
   angleRad: {
     what: 'To the centreline: 0 runs along it, 90° square across.',
@@ -82,6 +94,8 @@ const BRACES: Record<BraceName, NumberTexts> = {
   toAlongOuterMm: second.alongOuter,
   fromLetInMm: first.letIn,
   toLetInMm: second.letIn,
+  fromShortMm: first.short,
+  toShortMm: second.short,
   fromHeightMm: first.height,
   toHeightMm: second.height,
   fromTaperMm: first.taper,
@@ -99,17 +113,17 @@ const BRACES: Record<BraceName, NumberTexts> = {
     from: ENTERED_SOURCE,
   },
   undersideRadiusMm: {
-    what: 'Radius its gluing face is shaped to; minus where that face is hollow, flat where it is straight.',
+    what: 'Radius its gluing face is shaped to; minus where that face is hollow, flat where it is straight. None where the plate kinks under it and no one arc keeps within 0.05 mm: shape it by its ordinates.',
     how: null,
     formula:
       'Circle through both ends and the middle on the plate; on a sphere √(R² − d²): R dish radius, d from its axis to the brace.',
     from: 'Section of the plate by an upright plane; derived. An arch of its own is as entered.',
   },
   archRiseMm: {
-    what: 'How far the middle of the gluing face stands over a straight line between its ends; minus where it is hollow.',
-    how: 'Straightedge from end to end of the gluing face, gap in the middle of a hollow dish or template.',
+    what: 'The most the gluing face stands over a straight line between its ends, of all its eighths; in the middle, but for a plate that kinks. Minus where it is hollow.',
+    how: 'Straightedge from end to end of the gluing face, the greatest gap of a hollow dish or template.',
     formula:
-      'Plate in the middle − mean of the plate at both ends. Of its own arch: R − √(R² − L² ÷ 4), R its radius, L its length.',
+      'Plate in the middle − mean of the plate at both ends; over a kink the greatest ordinate. Of its own arch: R − √(R² − L² ÷ 4), R its radius, L its length.',
     from: 'Sagitta of a chord; derived.',
   },
   springMm: {
@@ -121,13 +135,13 @@ const BRACES: Record<BraceName, NumberTexts> = {
   blankLengthMm: {
     what: 'To cut the blank to, before the ends are trimmed.',
     how: null,
-    formula: 'L + both let-in ends + 2 × e: L the length, e what the blank is longer at each end.',
+    formula: 't + 2 × e: t the length from tip to tip, e what the blank is longer beyond each tip.',
     from: 'Plain sum; derived.',
   },
   blankHeightMm: {
     what: 'To plane the blank to, before its gluing face is arched.',
     how: null,
-    formula: 'Height + rise of the arch + what the blank is higher.',
+    formula: 'Height + a + what the blank is higher: a from the lowest ordinate of the arch to the highest.',
     from: 'Plain sum; derived.',
   },
   blankWidthMm: {

@@ -7,6 +7,13 @@ const AS_ENTERED = { formula: 'As entered.', from: 'Entered, not computed.' } as
 const CROSS = 'Crossing of two straight lines; derived.'
 const COUNTED = 'Entered order, not computed.'
 
+const notchWords = (one: string, other: string): NumberTexts => ({
+  what: `How wide the notch is along the brace counted ${one}; none where they are not both lapped.`,
+  how: 'Caliper in the notch, along the brace.',
+  formula: `b ÷ sin a, at most the whole brace: b width of the brace counted ${other}, a the angle between them.`,
+  from: CROSS,
+})
+
 export const BRACING_NUMBER_WORDS: Record<Key, NumberTexts> = {
   'braceArch[].number': {
     what: 'The brace this place is on, by its number.',
@@ -30,7 +37,7 @@ export const BRACING_NUMBER_WORDS: Record<Key, NumberTexts> = {
     what: 'Wood over the gluing face there, as the tapers leave it.',
     how: null,
     formula:
-      'e + (H − e) × u ÷ T, a scoop with the square of u ÷ T: e end height, H height, u from the end, T the taper.',
+      'e + (H − e) × u ÷ T, a scoop with the square of u ÷ T: e end height, H height, u from the tip, T the taper.',
     from: 'Derived; that a scoop is close to a parabola is common practice.',
   },
   'braceCrossings[].number': {
@@ -81,6 +88,14 @@ export const BRACING_NUMBER_WORDS: Record<Key, NumberTexts> = {
     formula: 'Half the height the lower of the two has there.',
     from: 'A half lap, common practice; derived from the heights.',
   },
+  'braceCrossings[].underNumber': {
+    what: 'Which of the two is notched in its gluing face: the one counted second. The other is notched in its free face, and goes over it. None where they are not both lapped.',
+    how: null,
+    formula: 'The brace counted second.',
+    from: 'Entered order. Either may lie under the other in a half lap; one rule for all keeps them apart.',
+  },
+  'braceCrossings[].notchMm': notchWords('first', 'second'),
+  'braceCrossings[].otherNotchMm': notchWords('second', 'first'),
   'patches.holeRing.innerRadiusMm': {
     what: 'Inner edge of the ring of wood round the hole, on the inside; none without one.',
     how: 'Caliper across the ring’s hole, halved.',
@@ -135,6 +150,11 @@ export const BRACING_NUMBER_WORDS: Record<Key, NumberTexts> = {
     how: 'Caliper along the piece.',
     formula: 'Where it ends − where it begins.',
     from: 'Plain difference; derived.',
+  },
+  'bridgePlate.fromTailMm': {
+    what: 'Where the plate’s edge toward the tail stands; none without a plate.',
+    how: 'Rule along the centreline from the tail.',
+    ...AS_ENTERED,
   },
   'bridgePlate.lengthMm': {
     what: 'Between its tail edge and its neck edge.',

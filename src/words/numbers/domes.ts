@@ -1,6 +1,14 @@
 import { ENTERED, type KeysUnder, type NumberTexts } from './numberWords.ts'
 
-export const DOME_WORDS: Record<KeysUnder<'top' | 'back'>, NumberTexts> = {
+const plate = (name: 'top' | 'back'): NumberTexts => ({
+  what: `Thickness the ${name} is worked to before anything is glued to it; the same all over.`,
+  how: 'Thickness caliper at the middle and round the edge.',
+  ...ENTERED,
+})
+
+export const DOME_WORDS: Record<KeysUnder<'plates' | 'top' | 'back'>, NumberTexts> = {
+  'plates.topMm': plate('top'),
+  'plates.backMm': plate('back'),
   'top.radiusMm': {
     what: 'Radius of the dish the top is worked in.',
     how: 'Straightedge across the dish, gap in the middle; the chord and the gap give the radius.',

@@ -13,10 +13,21 @@ const plateLeft = (plate: 'top' | 'back'): NumberTexts => ({
   from: 'Plain difference; derived.',
 })
 
+const purflingWidth = (plate: 'top' | 'back'): NumberTexts => ({
+  what: `How much further in than the binding ledge the channel of the ${plate}’s purfling goes; none without one.`,
+  how: 'Caliper from the wall of the ledge to the wall of the channel.',
+  ...ENTERED,
+})
+
 export const EDGE_WORDS: Record<KeysUnder<'edges' | 'edgeStrips'>, NumberTexts> = {
   'edges.ledgeMm': {
     what: 'How far the binding ledge goes down the side, from the plate’s outer corner; the same at both edges, all round.',
     how: 'Depth gauge beside the side, from the height of the outer corner to the ledge.',
+    ...ENTERED,
+  },
+  'edges.ledgeInMm': {
+    what: 'How far the binding ledge goes into the side, from its outer face; the same at both edges, all round.',
+    how: 'Depth gauge on the side’s outer face, to the wall of the ledge.',
     ...ENTERED,
   },
   'edges.sideLeftMm': {
@@ -24,6 +35,13 @@ export const EDGE_WORDS: Record<KeysUnder<'edges' | 'edgeStrips'>, NumberTexts> 
     how: null,
     formula: 's − t: s side thickness, t binding thickness.',
     from: 'Plain difference; derived.',
+  },
+  'edges.topPurflingMm': purflingWidth('top'),
+  'edges.backPurflingMm': purflingWidth('back'),
+  'edges.purflingDownMm': {
+    what: 'How deep the channels of the purflings are cut, from the plate’s outer face down; none where no plate has a purfling.',
+    how: 'Depth gauge on the plate, to the floor of the channel.',
+    ...ENTERED,
   },
   'edges.topLeftMm': plateLeft('top'),
   'edges.backLeftMm': plateLeft('back'),

@@ -1,4 +1,4 @@
-import type { KeysUnder, NumberTexts } from './numberWords.ts'
+import { ENTERED, type KeysUnder, type NumberTexts } from './numberWords.ts'
 
 const mitre = (plate: 'top' | 'back', sign: '+' | '−'): NumberTexts => ({
   what: `Where the wedge’s purfling turns into one along the ${plate} binding: the angle both are cut to, from their own edge.`,
@@ -45,6 +45,16 @@ export const END_WEDGE_WORDS: Record<KeysUnder<'endWedge' | 'backStrip'>, Number
   'endWedge.backMm': widthAt('back'),
   'endWedge.woodTopMm': woodAt('top'),
   'endWedge.woodBackMm': woodAt('back'),
+  'endWedge.intoSideMm': {
+    what: 'How deep the channel of the wedge is cut into the tail, from the sides’ outer face.',
+    how: 'Depth gauge on the sides, to the floor of the channel.',
+    ...ENTERED,
+  },
+  'endWedge.edgeMm': {
+    what: 'Width of the purfling along each long edge of the wedge, square to the edge; none without one.',
+    how: 'Caliper across the strip.',
+    ...ENTERED,
+  },
   'endWedge.purflingMm': {
     what: 'Length of the purfling along one long edge of the wedge, from binding to binding.',
     how: null,
@@ -76,6 +86,16 @@ export const END_WEDGE_WORDS: Record<KeysUnder<'endWedge' | 'backStrip'>, Number
     how: null,
     formula: '(B − k) ÷ 2: B width of the tail block, k the wider end of the wedge.',
     from: 'Plain difference; derived.',
+  },
+  'backStrip.widthMm': {
+    what: 'Width of the channel in the outer face of the back, over its joint.',
+    how: 'Caliper across the channel.',
+    ...ENTERED,
+  },
+  'backStrip.downMm': {
+    what: 'Depth of the same channel.',
+    how: 'Depth gauge on the back, to the floor of the channel.',
+    ...ENTERED,
   },
   'backStrip.chordMm': {
     what: 'Straight from one end of the strip to the other, tail binding to the binding at the heel, on the outer face of the back.',

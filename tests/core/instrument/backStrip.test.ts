@@ -50,6 +50,7 @@ test.each(['flat', 'across'] as const)('%s: straight along the taper', (form) =>
 test('what is left of the back; no width, no strip', () => {
   expectWithin(measureBackStrip(site).leftMm, 1.3, 1e-12)
   expectWithin(measureBackStrip({ ...site, depthMm: 3 }).leftMm, -0.5, 1e-12)
+  expect(measureBackStrip({ ...site, widthMm: 6, depthMm: 1.2 })).toMatchObject({ widthMm: 6, downMm: 1.2 })
   for (const value of Object.values(measureBackStrip({ ...site, widthMm: 0 }))) expect(value).toBe('none')
 })
 

@@ -74,6 +74,8 @@ test('what it takes of side and block', () => {
   expectWithin(found.blockLeftMm, 19.2, 1e-12)
   expectWithin(found.besideMm, 31, 1e-12)
   const shallow = measureEndWedge({ ...site, depthMm: 1.4 })
+  expect([found.intoSideMm, found.edgeMm, shallow.intoSideMm]).toEqual([3, 0.6, 1.4])
+  expect(measureEndWedge({ ...site, purflingMm: 0 }).edgeMm).toBe('none')
   expectWithin(shallow.intoBlockMm, -0.8, 1e-12)
   expectWithin(shallow.blockLeftMm, 20, 1e-12)
   expectWithin(measureEndWedge({ ...site, backMm: 90 }).besideMm, -5, 1e-12)

@@ -33,6 +33,27 @@ describe('the soundhole', () => {
   })
 })
 
+describe('the ring round the hole', () => {
+  // Set back 2 and 15 wide: from 52 to 67 from the middle.
+  const ringed = withFields(plan, { 'bracing.holeRingMm': 15, 'bracing.holeRingSetBackMm': 2 })
+
+  test('a brace over a part of its width, by how much, with both radii; the worst of two is named', () => {
+    // Flanks at 304 and 296: 52 and 60 from the middle, so 7 and 15 of the ring's width.
+    expect(find(ringed, { a: across(285) }, 'braceOverHoleRing')).toBeUndefined()
+    const found = find(ringed, { a: across(287), b: across(292) }, 'braceOverHoleRing')
+    expect(found?.values).toMatchObject({ brace: 2, count: 2, innerMm: 52, outerMm: 67 })
+    expectWithin(found?.values['byMm'], 292 + 4 - (356 - 67), 1e-9)
+  })
+
+  test('one that parts it from edge to edge, one of the back, and no ring', () => {
+    expect(find(ringed, { a: across(302) }, 'braceOverHoleRing')).toBeUndefined()
+    expect(find(ringed, { a: across(292, { plate: 'back' }) }, 'braceOverHoleRing')).toBeUndefined()
+    expect(
+      find(withFields(ringed, { 'bracing.holeRingMm': 0 }), { a: across(292) }, 'braceOverHoleRing'),
+    ).toBeUndefined()
+  })
+})
+
 describe('the blocks', () => {
   test.each([
     ['tail', 29, undefined],

@@ -18,7 +18,7 @@ const PLATES: PlateBlanks = {
     {
       number: 1,
       plate: 'top',
-      lengthMm: 400,
+      finishedLengthMm: 400,
       widthMm: 8,
       heightMm: 15,
       blankLengthMm: 420,
@@ -28,7 +28,7 @@ const PLATES: PlateBlanks = {
     {
       number: 2,
       plate: 'back',
-      lengthMm: 250,
+      finishedLengthMm: 250,
       widthMm: 7,
       heightMm: 12,
       blankLengthMm: 270,

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { compute } from '../../../src/core/compute.ts'
 import { cutList } from '../../../src/core/wood/cutList.ts'
 import { cutPart, type PartDraft, volumeMm3 } from '../../../src/core/wood/part.ts'
-import { groupStock, slicesFrom } from '../../../src/core/wood/stock.ts'
+import { groupStock, slicesFrom, totalsByWood } from '../../../src/core/wood/stock.ts'
 import { STEEL_STRING } from '../../generators/demoModels.ts'
 import { anyPlan } from '../../generators/plans.ts'
 import { real } from '../../generators/real.ts'
@@ -78,6 +78,16 @@ describe('groups', () => {
 
   test('over four inches boards go up by inches', () => {
     expect(groupStock([part(100, 100, 103)], 1)[0]!.quarters).toBe(20)
+  })
+
+  test('board feet of one wood are summed before they are rounded', () => {
+    // A board foot is 2,359,737 cubic mm, by definition 144 cubic inches; without a kerf a piece takes its face times the board's thickness.
+    const list = [part(100, 100, 6, { key: 'topBrace' }), part(100, 100, 12, { key: 'topBrace', row: 2 })]
+    const groups = groupStock(list, 0)
+    const [total, ...more] = totalsByWood(groups, () => 'spruce')
+    expect([groups.length, more.length, total!.groups]).toEqual([2, 0, 2])
+    expect(total!.boardFeet).toBeCloseTo((1e4 * (6.35 + 12.7)) / 2359737.216, 9)
+    expect(totalsByWood(groups, ({ quarters }) => `${quarters}`).map(({ name }) => name)).toEqual(['2', '1'])
   })
 
   test('small fittings are each of a material of their own', () => {

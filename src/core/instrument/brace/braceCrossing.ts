@@ -1,6 +1,6 @@
 import type { Figure } from '../../figure.ts'
 import { overlapMm } from '../../geometry/convexPolygon.ts'
-import { braceHeightMm } from './braceHeight.ts'
+import { placedHeightMm } from './braceHeight.ts'
 import type { PlacedBrace } from './placedBrace.ts'
 
 export interface BraceCrossingRow {
@@ -15,13 +15,23 @@ export interface BraceCrossingRow {
   readonly angleRad: number
   /** Cut out of each: half of the lower one's height there; none unless both are lapped. */
   readonly lapMm: Figure
+  /** Which of the two is notched in its gluing face: the one counted second. The other is notched in its free face. */
+  readonly underNumber: Figure
+  /** Along the first and along the second: what the other takes of it. */
+  readonly notchMm: Figure
+  readonly otherNotchMm: Figure
 }
 
-/** Two braces of one plate in the same place, and how deep they run into each other in plan. */
+/**
+ * Two braces of one plate in the same place. Two that cross share so much of the first one's length; two that lie side by side, or meet at an end,
+ * run so deep into each other in plan.
+ */
 export interface BraceCollision {
   readonly number: number
   readonly otherNumber: number
   readonly byMm: number
+  /** Where their middles cross, from the tail; null where they do not, or hardly turned to each other. */
+  readonly crossXMm: number | null
 }
 
 /** An end that only touches another brace does not cross it. */
@@ -30,6 +40,8 @@ const TOUCH_MM = 1e-6
 const APART_MM = 0.05
 /** Under this sine two braces run side by side. */
 const PARALLEL = 1e-6
+/** Over this sine, that of 15 degrees, a maker would say that they cross. */
+const CROSSES = Math.sin(Math.PI / 12)
 
 const stopAtEachOther = (a: PlacedBrace, i: number, b: PlacedBrace, j: number): boolean =>
   a.from.stopsAt === j || a.to.stopsAt === j || b.from.stopsAt === i || b.to.stopsAt === i
@@ -43,6 +55,10 @@ function crossing(a: PlacedBrace, b: PlacedBrace): { readonly alongMm: number; r
   const isWithin = (mm: number, { lengthMm }: PlacedBrace) => mm > TOUCH_MM && mm < lengthMm - TOUCH_MM
   return isWithin(alongMm, a) && isWithin(otherAlongMm, b) ? { alongMm, otherAlongMm } : null
 }
+
+/** What a brace of this width takes of the length of one it crosses: the width over the sine of the angle, at most all of it. */
+const notchMm = (taker: PlacedBrace, from: PlacedBrace, sine: number): number =>
+  Math.min(taker.plan.widthMm / sine, from.lengthMm)
 
 /** Further apart than both reach from their middles: no need to look closer. */
 function areFar(a: PlacedBrace, b: PlacedBrace): boolean {
@@ -70,6 +86,7 @@ export function crossBraces(placed: readonly PlacedBrace[]): {
       const b = placed[j]!
       if (a.plan.plate !== b.plan.plate || areFar(a, b) || stopAtEachOther(a, i, b, j)) continue
       const found = crossing(a, b)
+      const sine = Math.abs(a.way.x * b.way.y - a.way.y * b.way.x)
       const isLapped = found !== null && a.plan.lapped && b.plan.lapped
       if (found !== null)
         crossings.push({
@@ -80,15 +97,22 @@ export function crossBraces(placed: readonly PlacedBrace[]): {
           ...found,
           angleRad: Math.acos(Math.min(Math.abs(a.way.x * b.way.x + a.way.y * b.way.y), 1)),
           lapMm: isLapped
-            ? Math.min(
-                braceHeightMm(a.plan, a.lengthMm, found.alongMm),
-                braceHeightMm(b.plan, b.lengthMm, found.otherAlongMm),
-              ) / 2
+            ? Math.min(placedHeightMm(a, found.alongMm), placedHeightMm(b, found.otherAlongMm)) / 2
             : 'none',
+          underNumber: isLapped ? j + 1 : 'none',
+          notchMm: isLapped ? notchMm(b, a, sine) : 'none',
+          otherNotchMm: isLapped ? notchMm(a, b, sine) : 'none',
         })
       if (isLapped) continue
       const byMm = overlapMm(a.corners, b.corners)
-      if (byMm > APART_MM) collisions.push({ number: i + 1, otherNumber: j + 1, byMm })
+      if (byMm <= APART_MM) continue
+      const isCrossing = found !== null && sine > CROSSES
+      collisions.push({
+        number: i + 1,
+        otherNumber: j + 1,
+        byMm: isCrossing ? notchMm(b, a, sine) : byMm,
+        crossXMm: isCrossing ? a.from.point.x + found.alongMm * a.way.x : null,
+      })
     }
   })
   return { crossings, collisions }

@@ -1,7 +1,8 @@
 import type { Figure } from '../../figure.ts'
-import type { BraceEndPlan, BracingPlan, BRACE_KINDS, PlateSide } from '../../boxPlan.ts'
-import type { BraceFace } from './braceArch.ts'
+import type { BraceEndPlan, BracingPlan, BRACE_KINDS, BRACE_TAPERS, PlateSide } from '../../boxPlan.ts'
+import { type BraceFace, greatestRise } from './braceArch.ts'
 import { endHeightMm } from './braceHeight.ts'
+import { finishedLengthMm } from './letIn.ts'
 import type { BraceHalf, PlacedBrace, PlacedEnd } from './placedBrace.ts'
 
 export interface BraceRow {
@@ -13,6 +14,8 @@ export interface BraceRow {
   readonly number: number
   /** Between its ends, in plan: between the inner faces where both are at the rim, from flank to flank where it stops at braces. */
   readonly lengthMm: number
+  /** To cut, from tip to tip: an end at the rim stops in its pocket of the lining. */
+  readonly finishedLengthMm: number
   /** To the centreline: 0 along it, a right angle square to it. */
   readonly angleRad: number
   /** Where it crosses the centreline, from the tail; none where it does not, or lies on it. */
@@ -24,18 +27,22 @@ export interface BraceRow {
   /** Along the outer face of its side from the tail, of ends at the rim. */
   readonly fromAlongOuterMm: Figure
   readonly toAlongOuterMm: Figure
-  /** Beyond those ends, into the lining. */
+  /** Of those ends, along the brace: into the lining from its inner edge, and from the tip on to the side. */
   readonly fromLetInMm: number
   readonly toLetInMm: number
-  /** At its very ends, as the tapers there leave it, and how long those tapers are: none where there is none. */
+  readonly fromShortMm: number
+  readonly toShortMm: number
+  /** At its tips, as the tapers there leave it, and how long those tapers are: none where there is none. */
   readonly fromHeightMm: number
   readonly toHeightMm: number
+  readonly fromTaper: (typeof BRACE_TAPERS)[number]
+  readonly toTaper: (typeof BRACE_TAPERS)[number]
   readonly fromTaperMm: number
   readonly toTaperMm: number
   readonly heightMm: number
   readonly widthMm: number
   readonly undersideRadiusMm: Figure
-  /** Of its gluing face over the line between its ends, in the middle. */
+  /** Of its gluing face over the line between its ends, the greatest of all eighths. */
   readonly archRiseMm: number
   /** How much more an arch of its own rises than the dome: what its ends stand off the plate before it is pulled down. */
   readonly springMm: Figure
@@ -68,7 +75,8 @@ export function braceRow(
   const { plan, from, to, lengthMm, way } = brace
   const letInMm = (which: 'from' | 'to') => (isForRim(plan[which]) ? plan[which].letInMm : 0)
   const taperMm = (which: 'from' | 'to') => (plan[which].taper === 'none' ? 0 : plan[which].taperMm)
-  const archRiseMm = face.riseMm(lengthMm / 2)
+  const { riseMm: archRiseMm, rangeMm } = greatestRise(face, lengthMm)
+  const finishedMm = finishedLengthMm(brace)
   return {
     id: brace.id,
     plate: plan.plate,
@@ -76,6 +84,7 @@ export function braceRow(
     kind: plan.kind,
     number,
     lengthMm,
+    finishedLengthMm: finishedMm,
     angleRad: Math.atan2(Math.abs(way.y), Math.abs(way.x)),
     crossesCentreAtMm: crossesCentre(brace),
     fromXMm: from.point.x,
@@ -86,8 +95,12 @@ export function braceRow(
     toAlongOuterMm: alongOuter(to),
     fromLetInMm: letInMm('from'),
     toLetInMm: letInMm('to'),
+    fromShortMm: from.shortMm,
+    toShortMm: to.shortMm,
     fromHeightMm: endHeightMm(plan.from, plan.heightMm),
     toHeightMm: endHeightMm(plan.to, plan.heightMm),
+    fromTaper: plan.from.taper,
+    toTaper: plan.to.taper,
     fromTaperMm: taperMm('from'),
     toTaperMm: taperMm('to'),
     heightMm: plan.heightMm,
@@ -95,8 +108,8 @@ export function braceRow(
     undersideRadiusMm: face.radiusMm,
     archRiseMm,
     springMm: plan.underside === 'own' ? archRiseMm - face.domeRiseMm : 'none',
-    blankLengthMm: lengthMm + letInMm('from') + letInMm('to') + 2 * blanks.blankEndMm,
-    blankHeightMm: plan.heightMm + Math.abs(archRiseMm) + blanks.blankHeightMm,
+    blankLengthMm: finishedMm + 2 * blanks.blankEndMm,
+    blankHeightMm: plan.heightMm + rangeMm + blanks.blankHeightMm,
     blankWidthMm: plan.widthMm + blanks.blankWidthMm,
   }
 }

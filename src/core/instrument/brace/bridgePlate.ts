@@ -4,6 +4,8 @@ import type { BridgePlan } from '../../neckPlan.ts'
 import type { PlacedBrace } from './placedBrace.ts'
 
 export interface BridgePlateNumbers {
+  /** Where its edge toward the tail stands, from the tail. */
+  readonly fromTailMm: Figure
   readonly lengthMm: Figure
   readonly tailWidthMm: Figure
   readonly neckWidthMm: Figure
@@ -63,6 +65,7 @@ export function measureBridgePlate(bridge: BridgePlan, site: BridgePlateSite): B
   const { plate } = site
   if (plate === null)
     return {
+      fromTailMm: 'none',
       lengthMm: 'none',
       tailWidthMm: 'none',
       neckWidthMm: 'none',
@@ -79,6 +82,7 @@ export function measureBridgePlate(bridge: BridgePlan, site: BridgePlateSite): B
   }
   const besides = site.pins.map(({ atMm, acrossMm }) => halfWidthAtMm(atMm) - Math.abs(acrossMm))
   return {
+    fromTailMm: tail.x,
     lengthMm,
     tailWidthMm: bridge.plateTailWidthMm,
     neckWidthMm: bridge.plateNeckWidthMm,

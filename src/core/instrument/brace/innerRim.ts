@@ -67,12 +67,14 @@ function placesOf(curve: Curve): readonly number[] {
   return places
 }
 
-/** Inner faces as found last, one for each thickness in use. */
-const facesBefore = new WeakMap<Curve, { readonly sideThicknessMm: number; readonly face: HalfFace }>()
+/** Inner faces as found last: of the side, of the linings of top and back. */
+const facesBefore = new WeakMap<Curve, readonly { readonly sideThicknessMm: number; readonly face: HalfFace }[]>()
+const MOST_FACES = 3
 
 function faceOf(outer: Curve, sideThicknessMm: number): HalfFace {
-  const before = facesBefore.get(outer)
-  if (before?.sideThicknessMm === sideThicknessMm) return before.face
+  const before = facesBefore.get(outer) ?? []
+  const known = before.find((one) => one.sideThicknessMm === sideThicknessMm)
+  if (known !== undefined) return known.face
   const inner = placesOf(outer).map((sMm) => ({ sMm, ...insetPoint(outer, sMm, sideThicknessMm) }))
   const [first, last] = [inner[0], inner.at(-1)]
   // Where a half does not end on the centreline, a straight square to it closes it.
@@ -82,7 +84,7 @@ function faceOf(outer: Curve, sideThicknessMm: number): HalfFace {
     ...(last === undefined ? [] : [{ ...last, y: 0 }]),
   ]
   const face = { outer, places }
-  facesBefore.set(outer, { sideThicknessMm, face })
+  facesBefore.set(outer, [{ sideThicknessMm, face }, ...before].slice(0, MOST_FACES))
   return face
 }
 

@@ -14,6 +14,9 @@ export interface PlacedEnd {
   readonly rim: { readonly side: RimSide; readonly alongOuterMm: number } | null
   /** The place, among those placed, of the brace it stops at. */
   readonly stopsAt: number | null
+  /** Of an end at the rim, along the brace: how much of it lies over the lining, and how far its tip stays short of the side. */
+  readonly liningMm: number
+  readonly shortMm: number
 }
 
 /** Why a brace does not stand as it was asked for; it stands as far as it can all the same. */
@@ -116,7 +119,16 @@ interface EndFound {
   readonly meetsNothing: boolean
 }
 
-const freeEnd = (point: Point): PlacedEnd => ({ point, at: 'free', rim: null, stopsAt: null })
+/** Of ends that are not at the rim, and of all until the lining is known. */
+const NO_LINING = { liningMm: 0, shortMm: 0 } as const
+
+const freeEnd = (point: Point): PlacedEnd => ({
+  point,
+  at: 'free',
+  rim: null,
+  stopsAt: null,
+  ...NO_LINING,
+})
 
 /**
  * Where a line drawn from one entered point through the other first comes to a brace: of all its copies the crossing nearest to the
@@ -162,6 +174,7 @@ function findEnd(rim: InnerRim, line: Line, which: 'from' | 'to', placed: readon
             at: 'rim',
             rim: { side: found.side, alongOuterMm: found.alongOuterMm },
             stopsAt: null,
+            ...NO_LINING,
           },
           outsideRim,
           meetsNothing: false,
@@ -180,7 +193,7 @@ function findEnd(rim: InnerRim, line: Line, which: 'from' | 'to', placed: readon
   if (stop === null) return asEntered({ outsideRim: !isInside, meetsNothing: true })
   const point = { x: start.x + stop.alongMm * way.x, y: start.y + stop.alongMm * way.y }
   return {
-    end: { point, at: 'brace', rim: null, stopsAt: stop.index },
+    end: { point, at: 'brace', rim: null, stopsAt: stop.index, ...NO_LINING },
     outsideRim: !isInsideRim(rim, point),
     meetsNothing: false,
   }

@@ -14,14 +14,59 @@ const BRACE_BLANKS = [
   'braces[].blankWidthMm',
   'braces[].undersideRadiusMm',
 ] as const satisfies readonly NumberKey[]
-const BRACE_SIZES = ['braces[].lengthMm', 'braces[].archRiseMm'] as const satisfies readonly NumberKey[]
+const BRACE_SIZES = [
+  'braces[].finishedLengthMm',
+  'braces[].widthMm',
+  'braces[].heightMm',
+  'braces[].archRiseMm',
+] as const satisfies readonly NumberKey[]
+/** Where the tips of those that end at the rim stand, and their pockets. */
+const TIPS = ['braces[].fromShortMm', 'braces[].toShortMm'] as const satisfies readonly NumberKey[]
+const LET_IN = ['braces[].fromLetInMm', 'braces[].toLetInMm'] as const satisfies readonly NumberKey[]
+const POCKETS = [
+  'braces[].finishedLengthMm',
+  ...LET_IN,
+  'braces[].fromHeightMm',
+  'braces[].toHeightMm',
+] as const satisfies readonly NumberKey[]
+/** Printed for those that no one radius fits. */
+const ORDINATES = ['braceArch[].alongMm', 'braceArch[].riseMm'] as const satisfies readonly NumberKey[]
+const PATCHES = [
+  'patches.cross.count',
+  'patches.cross.sideMm',
+  'patches.cross.thicknessMm',
+  'patches.holeRing.innerRadiusMm',
+  'patches.holeRing.outerRadiusMm',
+  'patches.holeRing.thicknessMm',
+] as const satisfies readonly NumberKey[]
+const BRIDGE_PLATE = [
+  'bridgePlate.fromTailMm',
+  'bridgePlate.lengthMm',
+  'bridgePlate.tailWidthMm',
+  'bridgePlate.neckWidthMm',
+  'bridgePlate.thicknessMm',
+] as const satisfies readonly NumberKey[]
+const TAPERS = [
+  'braces[].heightMm',
+  'braces[].fromHeightMm',
+  'braces[].toHeightMm',
+  'braces[].fromTaperMm',
+  'braces[].toTaperMm',
+] as const satisfies readonly NumberKey[]
 const CROSSINGS = [
+  'braceCrossings[].xMm',
+  'braceCrossings[].acrossMm',
   'braceCrossings[].alongMm',
   'braceCrossings[].otherAlongMm',
   'braceCrossings[].angleRad',
   'braceCrossings[].lapMm',
+  'braceCrossings[].underNumber',
+  'braceCrossings[].notchMm',
+  'braceCrossings[].otherNotchMm',
 ] as const satisfies readonly NumberKey[]
 const STRIP = [
+  'patches.strip.widthMm',
+  'patches.strip.thicknessMm',
   'jointStrip[].fromMm',
   'jointStrip[].toMm',
   'jointStrip[].lengthMm',
@@ -30,7 +75,7 @@ const STRIP = [
 /** Plates and box. */
 export const BOX_STAGES = {
   joinTop: stage({ cautions: ['glue', 'blades'] }),
-  thicknessTop: stage({ cautions: ['woodDust'] }),
+  thicknessTop: stage({ numbers: ['plates.topMm'], cautions: ['woodDust'] }),
   inlayRosette: stage({
     numbers: [
       'soundhole.centreMm',
@@ -61,28 +106,38 @@ export const BOX_STAGES = {
     drawings: ['rosette'],
   }),
   braceTop: stage({
-    numbers: ['top.radiusMm', ...BRACE_SIZES, ...BRACE_BLANKS, ...BRACE_PLACES, ...CROSSINGS],
-    lookUp: ['top.radiusMm', ...BRACE_BLANKS, ...BRACE_PLACES, ...CROSSINGS],
+    numbers: [
+      'top.radiusMm',
+      ...BRACE_SIZES,
+      ...BRACE_BLANKS,
+      ...BRACE_PLACES,
+      ...TIPS,
+      ...ORDINATES,
+      ...CROSSINGS,
+      ...PATCHES,
+      ...BRIDGE_PLATE,
+    ],
+    lookUp: [
+      'top.radiusMm',
+      ...BRACE_BLANKS,
+      ...BRACE_PLACES,
+      ...TIPS,
+      ...ORDINATES,
+      ...CROSSINGS,
+      'patches.cross.count',
+      'bridgePlate.fromTailMm',
+    ],
     cautions: ['glue', 'blades'],
     drawings: ['bracingTop'],
   }),
   carveTop: stage({
-    numbers: [
-      'top.gapAcrossLowerBoutMm',
-      'top.gapAcrossWaistMm',
-      'top.gapAcrossUpperBoutMm',
-      'braces[].heightMm',
-      'braces[].fromHeightMm',
-      'braces[].toHeightMm',
-      'braces[].fromTaperMm',
-      'braces[].toTaperMm',
-    ],
-    lookUp: ['braces[].fromTaperMm', 'braces[].toTaperMm'],
+    numbers: ['top.gapAcrossLowerBoutMm', 'top.gapAcrossWaistMm', 'top.gapAcrossUpperBoutMm', ...TAPERS, ...LET_IN],
+    lookUp: ['braces[].fromTaperMm', 'braces[].toTaperMm', ...LET_IN],
     cautions: ['blades'],
     drawings: ['bracingTop'],
   }),
   joinBack: stage({
-    numbers: ['backStrip.cutMm', 'backStrip.leftMm'],
+    numbers: ['plates.backMm', 'backStrip.widthMm', 'backStrip.downMm', 'backStrip.cutMm', 'backStrip.leftMm'],
     lookUp: ['backStrip.leftMm'],
     cautions: ['glue', 'woodDust'],
   }),
@@ -96,19 +151,32 @@ export const BOX_STAGES = {
       ...BRACE_SIZES,
       ...BRACE_BLANKS,
       ...BRACE_PLACES,
+      ...TIPS,
+      ...ORDINATES,
+      ...CROSSINGS,
+      ...TAPERS.filter((key) => key !== 'braces[].heightMm'),
     ],
-    lookUp: ['back.radiusMm', ...BRACE_BLANKS, ...BRACE_PLACES],
+    lookUp: [
+      'back.radiusMm',
+      ...BRACE_BLANKS,
+      ...BRACE_PLACES,
+      ...TIPS,
+      ...ORDINATES,
+      ...CROSSINGS,
+      'braces[].fromTaperMm',
+      'braces[].toTaperMm',
+    ],
     cautions: ['glue', 'blades'],
     drawings: ['bracingBack'],
   }),
   fitTop: stage({
-    numbers: ['body.lengthMm', 'scale.saddleLineMm', 'top.heightAtSaddleMm', 'soundhole.centreMm'],
+    numbers: [...POCKETS, 'body.lengthMm', 'scale.saddleLineMm', 'top.heightAtSaddleMm', 'soundhole.centreMm'],
     lookUp: ['top.heightAtSaddleMm'],
     cautions: ['blades'],
     drawings: ['section'],
   }),
   glueTop: stage({ cautions: ['glue'] }),
-  fitBack: stage({ cautions: ['blades'] }),
+  fitBack: stage({ numbers: POCKETS, cautions: ['blades'] }),
   closeBox: stage({
     numbers: ['sides.bodyDepthAtTailMm', 'sides.bodyDepthAtNeckMm', 'back.gapAlongMm', 'top.gapAlongMm'],
     cautions: ['glue'],
@@ -118,6 +186,10 @@ export const BOX_STAGES = {
   cutLedges: stage({
     numbers: [
       'edges.ledgeMm',
+      'edges.ledgeInMm',
+      'edges.topPurflingMm',
+      'edges.backPurflingMm',
+      'edges.purflingDownMm',
       'edges.sideLeftMm',
       'edges.topLeftMm',
       'edges.backLeftMm',
@@ -129,6 +201,8 @@ export const BOX_STAGES = {
       'trebleEdgePlaces[].betweenMm',
       'trebleEdgePlaces[].topBindingSetMm',
       'trebleEdgePlaces[].backBindingSetMm',
+      'endWedge.intoSideMm',
+      'endWedge.edgeMm',
       'endWedge.fullMm',
       'endWedge.topMm',
       'endWedge.backMm',

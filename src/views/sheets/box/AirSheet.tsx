@@ -1,6 +1,9 @@
 import type { Figure } from '../../../core/figure.ts'
 import type { NumberKey } from '../../../core/catalogue.ts'
-import { formatBand } from '../../../format/formatSound.ts'
+import { figureText } from '../../../format/figure.ts'
+import { formatDecimal } from '../../../format/formatDecimal.ts'
+import { formatQuantity } from '../../../format/formatQuantity.ts'
+import { formatBand, formatSound } from '../../../format/formatSound.ts'
 import { AIR_WORDS } from '../../../words/box/air.ts'
 import { BigFigure } from '../BigFigure.tsx'
 import { NumberList } from '../NumberList.tsx'
@@ -43,6 +46,7 @@ export function AirSheet() {
           ) : (
             <p>{AIR_WORDS.noBand}</p>
           )}
+          <Heard />
           <ShopBoxes />
           <h2>{AIR_WORDS.whatIf}</h2>
           {(['holeChanged', 'depthChanged'] as const).map((change) => {
@@ -73,5 +77,22 @@ export function AirSheet() {
         </>
       }
     />
+  )
+}
+
+/** What was heard of the closed box, as a note, and what part of the rigid box that is. */
+function Heard() {
+  const { computed, plan, units } = useSheetBench()
+  const { heardHz } = plan.air
+  const { ratio } = computed.numbers.air
+  if (heardHz === null) return null
+  return (
+    <section aria-label={AIR_WORDS.heardName}>
+      <h2>{AIR_WORDS.heardName}</h2>
+      <p>
+        {AIR_WORDS.heardSays(figureText(formatDecimal(heardHz, 'hertz')), formatSound(heardHz, plan.strings.pitchHz))}{' '}
+        {isSound(ratio) && AIR_WORDS.heardRatio(figureText(formatQuantity(ratio, 'ratio', units)))}
+      </p>
+    </section>
   )
 }

@@ -1,5 +1,8 @@
+import { useState } from 'react'
 import type { PlateSide } from '../../../core/boxPlan.ts'
+import { endsStoppingAt, type LooseEnd } from '../../../core/instrument/brace/looseEnds.ts'
 import { nextPlateBrace } from '../../../core/instrument/brace/nextPlateBrace.ts'
+import { plateSiteOf } from '../../../core/plateSite.ts'
 import { MOST_BRACES } from '../../../record/boxFields.ts'
 import { addBrace, moveBrace, removeBrace } from '../../../record/changes/braces.ts'
 import { BRACING_WORDS } from '../../../words/box/bracing.ts'
@@ -19,11 +22,18 @@ export function BraceEditor({ plate, braces, chosen, onChoose }: Props) {
   const bench = useSheetBench()
   const { plan, computed, readOnly } = bench
   const isFull = Object.keys(plan.bracing.braces).length >= MOST_BRACES
+  const [removed, tell] = useState<Removed | null>(null)
   const at = braces.findIndex(({ id }) => id === chosen?.id)
   const add = (brace: Parameters<typeof addBrace>[1]): void => {
     const id = bench.newId()
     bench.edit(addBrace(id, brace), bench.newId())
     onChoose(id)
+  }
+  const remove = ({ id, name }: NamedBrace): void => {
+    const loose = endsStoppingAt(id, plan.bracing.braces, computed.geometry.bracing.placed)
+    bench.edit(removeBrace(id, loose), bench.newId())
+    tell({ id, name, loose })
+    onChoose(null)
   }
   const command = (text: string, act: () => void, isOff = false) => (
     <button className="button" type="button" disabled={readOnly || isOff} onClick={act}>
@@ -31,7 +41,7 @@ export function BraceEditor({ plate, braces, chosen, onChoose }: Props) {
     </button>
   )
   return (
-    <section className="sheet-fields" data-field="plan.bracing.braces" aria-labelledby="braces-heading">
+    <section className="sheet-fields brace-editor" data-field="plan.bracing.braces" aria-labelledby="braces-heading">
       <h2 id="braces-heading">{BRACING_WORDS.list}</h2>
       {braces.length > 0 && (
         <div className="brace-list">
@@ -48,9 +58,13 @@ export function BraceEditor({ plate, braces, chosen, onChoose }: Props) {
           ))}
         </div>
       )}
+      <output className="brace-removed">
+        {removed !== null && chosen === null && <RemovedSentence removed={removed} braces={braces} />}
+      </output>
       {chosen !== null && (
         <div className="piece">
           <h3>{chosen.name}</h3>
+          {chosen.entered !== null && <p className="second small">{BRACING_WORDS.asEntered[chosen.entered]}</p>}
           <BraceFields key={chosen.id} chosen={chosen} others={braces.filter(({ id }) => id !== chosen.id)} />
           <div className="commands">
             {command(
@@ -64,10 +78,7 @@ export function BraceEditor({ plate, braces, chosen, onChoose }: Props) {
               at === braces.length - 1,
             )}
             {command(BRACING_WORDS.copy, () => add(chosen.brace), isFull)}
-            {command(BRACING_WORDS.remove, () => {
-              bench.edit(removeBrace(chosen.id), bench.newId())
-              onChoose(null)
-            })}
+            {command(BRACING_WORDS.remove, () => remove(chosen))}
           </div>
         </div>
       )}
@@ -75,11 +86,28 @@ export function BraceEditor({ plate, braces, chosen, onChoose }: Props) {
         className="button"
         type="button"
         disabled={readOnly || isFull}
-        onClick={() => add(nextPlateBrace(plate, computed.geometry.lengthMm))}
+        onClick={() => add(nextPlateBrace(plate, plateSiteOf(plate, plan, computed)))}
       >
         {BRACING_WORDS.add}
       </button>
       {isFull && <p className="second small">{BRACING_WORDS.full}</p>}
     </section>
   )
+}
+
+/** A brace that was taken away, as it was called, and the ends that stopped at it. */
+interface Removed {
+  readonly id: string
+  readonly name: string
+  readonly loose: readonly LooseEnd[]
+}
+
+/** Said until the next brace is taken in hand, and while it is so: ends as they are called by now. */
+function RemovedSentence({ removed, braces }: { readonly removed: Removed; readonly braces: readonly NamedBrace[] }) {
+  if (braces.some(({ id }) => id === removed.id)) return null
+  const loose = removed.loose.flatMap(({ id, end }) => {
+    const brace = braces.find((one) => one.id === id)
+    return brace?.brace[end].stops === 'here' ? [BRACING_WORDS.looseEnd(BRACING_WORDS[end], brace.name)] : []
+  })
+  return <p>{BRACING_WORDS.removed(removed.name, loose)}</p>
 }

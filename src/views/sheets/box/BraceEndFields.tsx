@@ -8,7 +8,7 @@ import { BRACE_END_WORDS } from '../../../words/fields/box.ts'
 import { useSheetBench } from '../sheetBench.ts'
 import { useSheetField } from '../useSheetField.ts'
 import type { NamedBrace } from './braceNames.ts'
-import { SelectField } from './SelectField.tsx'
+import { SelectField } from '../../../ui/SelectField.tsx'
 
 const STOPS = BRACE_STOPS.map((value) => ({ value, label: BRACE_STOPS_WORDS[value] }))
 const SIDES = BRACE_SIDES.map((value) => ({ value, label: BRACE_SIDE_WORDS[value] }))
@@ -61,6 +61,7 @@ export function BraceEndFields({ chosen, end, others }: Props) {
         {at.taper !== 'none' && length('taperMm')}
         {at.taper !== 'none' && length('endHeightMm')}
       </div>
+      {at.stops !== 'rimAt' && <p className="second small">{BRACING_WORDS.acrossNote}</p>}
     </fieldset>
   )
 }

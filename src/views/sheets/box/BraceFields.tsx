@@ -9,7 +9,7 @@ import { useSheetBench } from '../sheetBench.ts'
 import { useSheetField } from '../useSheetField.ts'
 import { BraceEndFields } from './BraceEndFields.tsx'
 import type { NamedBrace } from './braceNames.ts'
-import { SelectField } from './SelectField.tsx'
+import { SelectField } from '../../../ui/SelectField.tsx'
 
 const KINDS = BRACE_KINDS.map((value) => ({ value, label: BRACE_KIND_WORDS[value] }))
 const UNDERSIDES = BRACE_UNDERSIDES.map((value) => ({ value, label: BRACE_UNDERSIDE_WORDS[value] }))

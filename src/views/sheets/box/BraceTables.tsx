@@ -1,7 +1,11 @@
 import type { PlateSide } from '../../../core/boxPlan.ts'
+import { CATALOGUE, type NumberKey } from '../../../core/catalogue.ts'
+import { readNumbers } from '../../../core/numbers.ts'
 import { braceName, BRACING_WORDS } from '../../../words/box/bracing.ts'
+import { FigureRows } from '../FigureRows.tsx'
 import { KeyTable } from '../neck/KeyTable.tsx'
 import { useSheetBench } from '../sheetBench.ts'
+import type { FigureTable } from '../tableText.ts'
 
 /** Every brace of one plate, with what to cut for it. */
 export function BraceTable({ plate }: { readonly plate: PlateSide }) {
@@ -27,6 +31,37 @@ export function BraceTable({ plate }: { readonly plate: PlateSide }) {
         'braces[].blankWidthMm',
       ]}
     />
+  )
+}
+
+const END_KEYS = {
+  from: ['fromXMm', 'fromAcrossMm', 'fromAlongOuterMm', 'fromLetInMm', 'fromHeightMm', 'fromTaperMm'],
+  to: ['toXMm', 'toAcrossMm', 'toAlongOuterMm', 'toLetInMm', 'toHeightMm', 'toTaperMm'],
+} as const
+
+/** Both ends of one brace: where they stand, and how they run out. */
+export function EndsTable({ row, name }: { readonly row: number; readonly name: string }) {
+  const { numbers } = useSheetBench().computed
+  const caption = BRACING_WORDS.ends(name)
+  const keysOf = (end: 'from' | 'to') => END_KEYS[end].map((key): NumberKey => `braces[].${key}`)
+  const table: FigureTable = {
+    columns: [
+      { heading: BRACING_WORDS.end, quantity: null },
+      ...keysOf('from').map((key, i) => ({
+        heading: BRACING_WORDS.endColumns[i] ?? '',
+        quantity: CATALOGUE[key].quantity,
+      })),
+    ],
+    rows: (['from', 'to'] as const).map((end) => [
+      BRACING_WORDS[end],
+      ...keysOf(end).map((key) => readNumbers(numbers, key)[row] ?? 'none'),
+    ]),
+  }
+  return (
+    <section>
+      <h3>{caption}</h3>
+      <FigureRows table={table} caption={caption} keys={[null, ...keysOf('from')]} keysOf="columns" />
+    </section>
   )
 }
 
@@ -66,6 +101,9 @@ export function CrossingTable() {
         'braceCrossings[].otherAlongMm',
         'braceCrossings[].angleRad',
         'braceCrossings[].lapMm',
+        'braceCrossings[].underNumber',
+        'braceCrossings[].notchMm',
+        'braceCrossings[].otherNotchMm',
       ]}
     />
   )

@@ -1,8 +1,11 @@
-import { useCallback, useDeferredValue, useMemo, useState } from 'react'
+import { useCallback, useDeferredValue, useMemo } from 'react'
 import { PLATES, type PlateSide } from '../../../core/boxPlan.ts'
 import { boxDrawingOf } from '../../../drawing/boxDrawingOf.ts'
+import { Switch } from '../../../ui/Switch.tsx'
 import { braceName, BRACING_WORDS, PLATE_WORDS } from '../../../words/box/bracing.ts'
 import { BigFigure } from '../BigFigure.tsx'
+import { useKeptWhileOpen } from '../keptWhileOpen.ts'
+import { NumberList } from '../NumberList.tsx'
 import { PlanFields } from '../PlanFields.tsx'
 import { QuestionSheet } from '../QuestionSheet.tsx'
 import { SheetDrawing } from '../SheetDrawing.tsx'
@@ -11,7 +14,7 @@ import { BracedPlate } from './BracedPlate.tsx'
 import { BraceEditor } from './BraceEditor.tsx'
 import { type BraceInHand, bracesOfPlate, rowInHand } from './braceNames.ts'
 import { BracePatterns } from './BracePatterns.tsx'
-import { ArchTable, BraceTable, CrossingTable, JointStripTable } from './BraceTables.tsx'
+import { ArchTable, BraceTable, CrossingTable, EndsTable, JointStripTable } from './BraceTables.tsx'
 import './box.css'
 
 const ARCH_TIMES = 4
@@ -19,41 +22,39 @@ const ARCH_TIMES = 4
 /** Where do the braces go? */
 export function BracingSheet() {
   const bench = useSheetBench()
-  const { computed } = bench
-  const [plate, setPlate] = useState<PlateSide>('top')
-  const [inHand, take] = useState<BraceInHand | null>(null)
+  const { computed, plan } = bench
+  const [plate, setPlate] = useKeptWhileOpen<PlateSide>('bracing.plate', 'top')
+  const [inHand, take] = useKeptWhileOpen<BraceInHand | null>('bracing.brace', null)
   const braces = bracesOfPlate(bench, plate)
   const chosen = braces.find(({ id }) => id === inHand?.id) ?? null
   const rowOfChosen = chosen === null || inHand === null ? null : rowInHand(computed.numbers.braces, inHand)
   const row = rowOfChosen === null ? undefined : computed.numbers.braces[rowOfChosen]
-  const choose = useCallback((id: string | null) => take(id === null ? null : { id, half: null }), [])
+  const choose = useCallback((id: string | null) => take(id === null ? null : { id, half: null }), [take])
+  const name = row === undefined ? '' : braceName(row.number, row.kind, row.half)
   return (
     <QuestionSheet
       sheet="bracing"
       tools={
-        <fieldset className="field field-choice">
-          <legend className="field-label">{BRACING_WORDS.plate}</legend>
-          <div className="field-choices">
-            {PLATES.map((one) => (
-              <label className="choice" key={one}>
-                <input type="radio" name="bracing-plate" checked={one === plate} onChange={() => setPlate(one)} />
-                <span>{PLATE_WORDS[one]}</span>
-              </label>
-            ))}
-          </div>
-        </fieldset>
+        <Switch
+          label={BRACING_WORDS.plate}
+          value={plate}
+          choices={PLATES.map((value) => ({ value, label: PLATE_WORDS[value] }))}
+          onChoose={setPlate}
+        />
       }
+      drawing={<BracedPlate plate={plate} row={rowOfChosen} onTake={take} />}
       main={
-        <>
-          <BracedPlate plate={plate} row={rowOfChosen} onTake={take} />
-          {rowOfChosen === null || row === undefined ? (
-            <p>{braces.length === 0 ? BRACING_WORDS.noBraces : BRACING_WORDS.chooseOne}</p>
-          ) : (
-            <Chosen row={rowOfChosen} name={braceName(row.number, row.kind, row.half)} />
-          )}
-          <BraceTable plate={plate} />
-          {plate === 'top' ? <CrossingTable /> : <JointStripTable />}
-        </>
+        rowOfChosen === null || row === undefined ? (
+          <p>{braces.length === 0 ? BRACING_WORDS.noBraces : BRACING_WORDS.chooseOne}</p>
+        ) : (
+          <section aria-label={name}>
+            <h2>{name}</h2>
+            <div className="big-figures">
+              <BigFigure number="braces[].lengthMm" row={rowOfChosen} size={72} />
+              <BigFigure number="braces[].archRiseMm" row={rowOfChosen} size={72} />
+            </div>
+          </section>
+        )
       }
       margin={
         <>
@@ -77,13 +78,46 @@ export function BracingSheet() {
                 : ['bracing.stripWidthMm', 'bracing.stripThicknessMm']
             }
           />
+          {plate === 'top' && (
+            <PlanFields
+              heading={BRACING_WORDS.plateUnderBridge}
+              fields={[
+                'bridge.plateMm',
+                'bridge.plateFromMm',
+                'bridge.plateToMm',
+                'bridge.plateTailWidthMm',
+                'bridge.plateNeckWidthMm',
+              ]}
+            />
+          )}
+        </>
+      }
+      foot={
+        <>
+          {rowOfChosen !== null && <Chosen row={rowOfChosen} name={name} />}
+          <BraceTable plate={plate} />
+          {plate === 'top' ? <CrossingTable /> : <JointStripTable />}
+          {plate === 'top' && plan.bracing.holeRingMm > 0 && (
+            <section>
+              <h2>{BRACING_WORDS.ring}</h2>
+              <NumberList keys={['patches.holeRing.innerRadiusMm', 'patches.holeRing.outerRadiusMm']} />
+            </section>
+          )}
         </>
       }
     />
   )
 }
 
-/** One brace, large: what to cut, and its arch. */
+const MORE_FIGURES = [
+  'braces[].finishedLengthMm',
+  'braces[].blankLengthMm',
+  'braces[].undersideRadiusMm',
+  'braces[].angleRad',
+  'braces[].crossesCentreAtMm',
+] as const
+
+/** One brace: what else to cut for it, how it ends, and its arch. */
 function Chosen({ row, name }: { readonly row: number; readonly name: string }) {
   const bench = useSheetBench()
   // Further down the sheet: it follows a stroke after what stands above it.
@@ -93,19 +127,18 @@ function Chosen({ row, name }: { readonly row: number; readonly name: string }) 
     () => boxDrawingOf('braceSide', later, plan, { brace: row, heightsTimes: ARCH_TIMES }),
     [later, plan, row],
   )
+  const hasSpring = bench.computed.numbers.braces[row]?.springMm !== 'none'
   return (
-    <section aria-label={name}>
-      <h2>{name}</h2>
+    <section aria-label={BRACING_WORDS.more(name)}>
+      <h2>{BRACING_WORDS.more(name)}</h2>
       <div className="big-figures">
-        <BigFigure number="braces[].lengthMm" row={row} size={72} />
-        <BigFigure number="braces[].archRiseMm" row={row} size={72} />
-      </div>
-      <div className="big-figures">
-        <BigFigure number="braces[].blankLengthMm" row={row} size={44} />
-        <BigFigure number="braces[].undersideRadiusMm" row={row} size={44} />
-        <BigFigure number="braces[].angleRad" row={row} size={44} />
+        {MORE_FIGURES.map((key) => (
+          <BigFigure key={key} number={key} row={row} size={44} />
+        ))}
+        {hasSpring && <BigFigure number="braces[].springMm" row={row} size={44} />}
       </div>
       <SheetDrawing drawing={side} mostHeightPx={260} />
+      <EndsTable row={row} name={name} />
       <ArchTable row={row} name={name} />
     </section>
   )

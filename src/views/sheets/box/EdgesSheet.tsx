@@ -1,8 +1,9 @@
 import { useMemo, useState } from 'react'
 import { type NumberKey, readNumbers } from '../../../core/numbers.ts'
 import { boxDrawingOf } from '../../../drawing/boxDrawingOf.ts'
+import { Switch } from '../../../ui/Switch.tsx'
 import { EDGES_WORDS } from '../../../words/box/edges.ts'
-import { PLACE_WORDS } from '../../../words/sheets.ts'
+import { PLACE_WORDS } from '../../../words/measuring.ts'
 import { BigFigure } from '../BigFigure.tsx'
 import { KeyTable } from '../neck/KeyTable.tsx'
 import { LedgeTable } from './LedgeTable.tsx'
@@ -120,17 +121,12 @@ function EdgeSection() {
   const drawing = useMemo(() => boxDrawingOf('edgeSection', computed, plan, { place }), [computed, plan, place])
   return (
     <>
-      <fieldset className="field field-choice">
-        <legend className="field-label">{EDGES_WORDS.cutAt}</legend>
-        <div className="field-choices">
-          {computed.numbers.edgePlaces.map((row, i) => (
-            <label className="choice" key={row.place}>
-              <input type="radio" name="edge-place" checked={i === place} onChange={() => choose(i)} />
-              <span>{PLACE_WORDS[row.place]}</span>
-            </label>
-          ))}
-        </div>
-      </fieldset>
+      <Switch
+        label={EDGES_WORDS.cutAt}
+        value={String(place)}
+        choices={computed.numbers.edgePlaces.map((row, i) => ({ value: String(i), label: PLACE_WORDS[row.place] }))}
+        onChoose={(value) => choose(Number(value))}
+      />
       <LeadingDrawing drawing={drawing} mostHeightPx={380} />
     </>
   )

@@ -1,7 +1,7 @@
 import { type NumberKey, readNumbers } from '../../../core/numbers.ts'
 import { EDGES_WORDS } from '../../../words/box/edges.ts'
 import { NUMBER_NAMES } from '../../../words/numberNames.ts'
-import { PLACE_WORDS } from '../../../words/sheets.ts'
+import { PLACE_WORDS } from '../../../words/measuring.ts'
 import { FigureRows } from '../FigureRows.tsx'
 import { useSheetBench } from '../sheetBench.ts'
 import { TableTools } from '../TableTools.tsx'

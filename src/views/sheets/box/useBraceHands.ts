@@ -1,18 +1,20 @@
-import { useCallback, useMemo, useState } from 'react'
-import type { BraceEndPlan, PlateSide } from '../../../core/boxPlan.ts'
+import { useCallback, useMemo, useRef, useState } from 'react'
+import type { PlateSide } from '../../../core/boxPlan.ts'
 import type { Point } from '../../../core/geometry/point.ts'
 import { innerRimOf } from '../../../core/instrument/brace/innerRim.ts'
-import { movedEnd } from '../../../core/instrument/brace/movedEnd.ts'
+import { type BraceEndName, type MovedEnds, movedEnd } from '../../../core/instrument/brace/movedEnd.ts'
 import { bracesInOrder, placeBraces } from '../../../core/instrument/brace/placedBrace.ts'
 import { acrossPlate, braceCommands, movedBraces } from '../../../drawing/box/bracingFrame.ts'
 import { BRACE_END_RANGES } from '../../../record/boxFields.ts'
-import { changeBraceEnd } from '../../../record/changes/braces.ts'
+import { moveBraceEnds } from '../../../record/changes/braces.ts'
 import type { DrawingHands } from '../../../ui/DrawingHandles.tsx'
 import { braceName, BRACING_WORDS } from '../../../words/box/bracing.ts'
 import { useSheetBench } from '../sheetBench.ts'
 import type { BraceInHand } from './braceNames.ts'
 
 const ENDS = ['from', 'to'] as const
+/** Keys that follow each other this closely are one stroke of the hand. */
+const ONE_STROKE_MS = 1000
 
 /** The braces of a plate under the maker's hand: tapped to choose one, its ends dragged. Only what is moved is placed anew until it is let go. */
 export function useBraceHands(
@@ -27,7 +29,8 @@ export function useBraceHands(
   const { placed } = bracing
   // Found once for an outline, however often it is asked.
   const rim = useMemo(() => innerRimOf(outline, rimSite.sideThicknessMm), [outline, rimSite])
-  const [moving, setMoving] = useState<{ readonly end: 'from' | 'to'; readonly to: Point } | null>(null)
+  const [moving, setMoving] = useState<{ readonly end: BraceEndName; readonly to: Point } | null>(null)
+  const keyed = useRef<{ readonly what: string; readonly gesture: string; readonly atMs: number } | null>(null)
   const chosen = chosenRow === null ? undefined : placed[chosenRow]
 
   const nameOf = useCallback(
@@ -38,24 +41,24 @@ export function useBraceHands(
     [computed],
   )
 
-  /** What an end becomes where it is let go: as it is entered, for the copy that was taken hold of. */
-  const endAt = useCallback(
-    (end: 'from' | 'to', to: Point): Partial<BraceEndPlan> | null =>
+  /** What both ends become where one is let go: as they are entered, for the copy that was taken hold of. */
+  const endsAt = useCallback(
+    (end: BraceEndName, to: Point): MovedEnds | null =>
       chosen === undefined
         ? null
-        : movedEnd(plan.bracing.braces[chosen.id]!, chosen, end, acrossPlate(to, plate, handed), BRACE_END_RANGES),
-    [chosen, plan, plate, handed],
+        : movedEnd(plan.bracing.braces[chosen.id]!, chosen, end, acrossPlate(to, plate, handed), rim, BRACE_END_RANGES),
+    [chosen, plan, plate, handed, rim],
   )
 
   /** All copies of the brace in hand, as they are while it is moved. */
   const moved = useMemo(() => {
     const brace = chosen === undefined ? undefined : plan.bracing.braces[chosen.id]
-    const values = moving === null ? null : endAt(moving.end, moving.to)
+    const values = moving === null ? null : endsAt(moving.end, moving.to)
     if (brace === undefined || chosen === undefined || moving === null || values === null) return []
-    const next = { ...brace, [moving.end]: { ...brace[moving.end], ...values } }
+    const next = { ...brace, from: { ...brace.from, ...values.from }, to: { ...brace.to, ...values.to } }
     const all = placeBraces(bracesInOrder({ ...plan.bracing.braces, [chosen.id]: next }), rim)
     return all.filter(({ id }) => id === chosen.id)
-  }, [chosen, moving, endAt, plan, rim])
+  }, [chosen, moving, endsAt, plan, rim])
   const overlay = useMemo(() => movedBraces(moved, rim, plate, handed), [moved, rim, plate, handed])
   const inHand = moved.find(({ half }) => half === chosen?.half) ?? chosen
 
@@ -97,11 +100,18 @@ export function useBraceHands(
     overlay,
     onChoose,
     onMove: (id, to) => setMoving(to === null ? null : { end: id === 'from' ? 'from' : 'to', to }),
-    onLetGo: (id, to) => {
+    onLetGo: (id, to, keyAtMs) => {
       setMoving(null)
       const end = id === 'from' ? 'from' : 'to'
-      const values = endAt(end, to)
-      if (chosen !== undefined && values !== null) bench.edit(changeBraceEnd(chosen.id, end, values), bench.newId())
+      const values = endsAt(end, to)
+      if (chosen === undefined || values === null) return
+      const what = `${chosen.id} ${end}`
+      const before = keyed.current
+      const goesOn =
+        before !== null && keyAtMs !== null && before.what === what && keyAtMs - before.atMs < ONE_STROKE_MS
+      const gesture = goesOn ? before.gesture : bench.newId()
+      keyed.current = keyAtMs === null ? null : { what, gesture, atMs: keyAtMs }
+      bench.edit(moveBraceEnds(chosen.id, values), gesture)
     },
   }
 }

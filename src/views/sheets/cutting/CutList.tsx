@@ -8,7 +8,7 @@ import { partName, WOOD_WORDS } from '../../../words/wood.ts'
 import { FigureRows } from '../FigureRows.tsx'
 import { useSheetBench } from '../sheetBench.ts'
 import { TableTools } from '../TableTools.tsx'
-import { buyingOf, buyingTable, cutListTable, headingOf, partsTable, sumsOf } from './cutTables.ts'
+import { buyingOf, buyingTable, cutListTable, headingOf, partsTable, sumsOf, woodsTable } from './cutTables.ts'
 
 /** What to buy, and every part by the board it is sawn from: what goes on paper. */
 export function CutList({ groups }: { readonly groups: readonly StockGroup[] }) {
@@ -26,6 +26,8 @@ export function CutList({ groups }: { readonly groups: readonly StockGroup[] }) 
         <FigureRows table={buyingTable(groups, woods, units)} caption={CUTTING_WORDS.buying} />
         <p className="second small">{WOOD_WORDS.boughtNote}</p>
         <TableTools table={() => buyingTable(groups, woods, units)} fileName="buying-list" />
+        <h3>{CUTTING_WORDS.byWood}</h3>
+        <FigureRows table={woodsTable(groups, woods, units)} caption={CUTTING_WORDS.byWood} />
       </section>
       <section aria-label={CUTTING_WORDS.cutList}>
         <h2>{CUTTING_WORDS.cutList}</h2>

@@ -9,7 +9,7 @@ import { CUTTING_WORDS } from '../../../words/box/cutting.ts'
 import { FIELD_WORDS } from '../../../words/fields.ts'
 import { PLANK_WORDS } from '../../../words/fields/box.ts'
 import { WOOD_ROLE_NAMES } from '../../../words/wood.ts'
-import { SelectField } from '../box/SelectField.tsx'
+import { SelectField } from '../../../ui/SelectField.tsx'
 import { useSheetBench } from '../sheetBench.ts'
 import { useSheetField } from '../useSheetField.ts'
 

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react'
+import { useMemo } from 'react'
 import { type BoardLayout, layOutBoards, layoutPart } from '../../../core/wood/boardLayout.ts'
 import { type CutPart, WOOD_ROLES, type WoodRole } from '../../../core/wood/part.ts'
 import type { StockBoard } from '../../../core/wood/placement.ts'
@@ -6,6 +6,7 @@ import { inOrder } from '../../../record/order.ts'
 import { CUTTING_WORDS } from '../../../words/box/cutting.ts'
 import { partName, UNPLACED_WORDS, WOOD_ROLE_NAMES, WOOD_WORDS } from '../../../words/wood.ts'
 import { FigureRows } from '../FigureRows.tsx'
+import { useKeptWhileOpen } from '../keptWhileOpen.ts'
 import { useSheetBench } from '../sheetBench.ts'
 import { LaidPlank } from './LaidPlank.tsx'
 
@@ -64,7 +65,7 @@ interface Laid extends Pick<RoleProps, 'planks' | 'parts'> {
 function RoleLayout({ role, planks, parts }: RoleProps) {
   const { plan } = useSheetBench()
   const { kerfMm, trimMm, woods } = plan.cutting
-  const [laid, keep] = useState<Laid | null>(null)
+  const [laid, keep] = useKeptWhileOpen<Laid | null>(`cutting.laid.${role}`, null)
   const asked = useMemo(() => JSON.stringify([parts, planks, kerfMm, trimMm]), [parts, planks, kerfMm, trimMm])
   const layOut = (): void => {
     const boards = planks.map(({ board }) => board)
@@ -73,7 +74,7 @@ function RoleLayout({ role, planks, parts }: RoleProps) {
   const name = WOOD_ROLE_NAMES[role]
   const isOld = laid !== null && laid.asked !== asked
   return (
-    <section aria-label={name}>
+    <section aria-label={name} data-laid={laid !== null && !isOld}>
       <h3>{woods[role] === '' ? name : `${name}: ${woods[role]}`}</h3>
       {role === 'fittings' && <p>{words.fittings}</p>}
       {parts.length === 0 ? (

@@ -1,5 +1,5 @@
 import type { CutPart } from '../../../core/wood/part.ts'
-import type { StockGroup } from '../../../core/wood/stock.ts'
+import { type StockGroup, totalsByWood } from '../../../core/wood/stock.ts'
 import type { Plan } from '../../../core/plan.ts'
 import type { ShopUnits } from '../../../core/quantity.ts'
 import { figureText } from '../../../format/figure.ts'
@@ -85,9 +85,26 @@ export const buyingTable = (groups: readonly StockGroup[], woods: Woods, units: 
   rows: groups.map((group) => [
     ...stockRow(group, woods),
     volumeCell(group.boughtMm3, units),
-    formatBoardFeet(group.boardFeet),
+    boardFeetCell(group.boardFeet),
   ]),
 })
+
+/** What is bought of every wood, whatever its boards: rounded once. The maker's own names tell woods apart, parts where none is given. */
+export const woodsTable = (groups: readonly StockGroup[], woods: Woods, units: ShopUnits): FigureTable => ({
+  columns: [
+    { heading: CUTTING_WORDS.wood, quantity: null },
+    { heading: CUTTING_WORDS.volume, quantity: 'volume' },
+    { heading: CUTTING_WORDS.boardFeet, quantity: null },
+  ],
+  rows: totalsByWood(groups, (group) =>
+    group.material !== 'any' || woods[group.role] === '' ? groupName(group) : woods[group.role],
+  ).map(({ name, boughtMm3, boardFeet }) => [name, volumeCell(boughtMm3, units), boardFeetCell(boardFeet)]),
+})
+
+/** Less than half of the least that is shown is no board. */
+const OFFCUT_BOARD_FEET = 0.05
+const boardFeetCell = (boardFeet: number): string =>
+  boardFeet < OFFCUT_BOARD_FEET ? CUTTING_WORDS.offcut : formatBoardFeet(boardFeet)
 
 /** A volume, or the words for one that is too small to be shown as a number. */
 function volumeCell(mm3: number, units: ShopUnits): number | string {

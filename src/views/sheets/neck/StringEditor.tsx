@@ -6,6 +6,7 @@ import { STRING_SET_KEYS, STRING_SETS } from '../../../record/patterns/stringSet
 import { DecimalField } from '../../../ui/DecimalField.tsx'
 import { LengthField, type LengthValue } from '../../../ui/LengthField.tsx'
 import { NoteField } from '../../../ui/NoteField.tsx'
+import { SelectField } from '../../../ui/SelectField.tsx'
 import { MATERIAL_WORDS, STRING_WORDS } from '../../../words/fields/neck.ts'
 import { STRINGS_WORDS } from '../../../words/neck/sheets.ts'
 import { STRING_SET_CAUTION, STRING_SET_WORDS } from '../../../words/neck/stringSets.ts'
@@ -13,7 +14,10 @@ import { useSheetBench } from '../sheetBench.ts'
 import { useSheetField } from '../useSheetField.ts'
 
 const FIELD = 'plan.strings.set'
-const MATERIALS = Object.keys(MATERIAL_WORDS) as StringMaterial[]
+const MATERIALS = (Object.keys(MATERIAL_WORDS) as StringMaterial[]).map((value) => ({
+  value,
+  label: MATERIAL_WORDS[value],
+}))
 
 /** The strings from bass to treble, and usual sets to start from. */
 export function StringEditor() {
@@ -121,26 +125,15 @@ function StringRow({ set, at, string }: RowProps) {
   const mass = useSheetField<number | null>(`${FIELD}.${at}.massGPerM`, string.massGPerM, (value) =>
     changed({ massGPerM: value }),
   )
+  const material = useSheetField<StringMaterial>(`${FIELD}.${at}.material`, string.material, (value) =>
+    changed({ material: value }),
+  )
   const isWound = string.material === 'woundOnSteel' || string.material === 'woundOnNylon'
   return (
     <div className="piece-values" data-long={units.bodyLength === 'fractionalInch'}>
       <NoteField label={label('note')} binding={note} range={STRING_RANGES.note} />
       <LengthField label={label('diameterMm')} binding={diameter} range={STRING_RANGES.diameterMm} units={units} />
-      <label className="field field-wide">
-        <span className="field-label">{label('material')}</span>
-        <select
-          className="field-input"
-          value={string.material}
-          disabled={readOnly}
-          onChange={(event) => bench.edit(changed({ material: event.target.value as StringMaterial }), bench.newId())}
-        >
-          {MATERIALS.map((material) => (
-            <option key={material} value={material}>
-              {MATERIAL_WORDS[material]}
-            </option>
-          ))}
-        </select>
-      </label>
+      <SelectField label={label('material')} binding={material} choices={MATERIALS} />
       <DecimalField
         label={label('massGPerM')}
         binding={mass}

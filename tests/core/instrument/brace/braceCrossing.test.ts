@@ -3,7 +3,7 @@ import { STEEL_STRING } from '../../../generators/demoModels.ts'
 import { withField } from '../../../generators/plans.ts'
 import { expectWithin } from '../../within.ts'
 import { atBrace, beyond, brace, codesOf, computed, here } from './braceSamples.ts'
-import { sharedMm2 } from './clip.ts'
+import { longestWithin, sharedMm2 } from './clip.ts'
 
 const plan = withField(STEEL_STRING.plan, 'bridge.plateMm', 0)
 
@@ -24,6 +24,34 @@ describe('crossings', () => {
     expectWithin(row.otherAlongMm, ((x - 140) * 5) / 4, 1e-9)
     expectWithin(row.angleRad, Math.PI / 2, 1e-9)
     expect(row.lapMm).toBe(6)
+    expect(row.underNumber).toBe(2)
+  })
+
+  test('notches, against what a general library of polygons finds of either middle in the other’s footprint', () => {
+    const { geometry, numbers } = computed(plan, {
+      a: brace(here(100, -60), here(220, 60), { lapped: true, widthMm: 9 }),
+      b: brace(here(120, 50), here(190, -70), { lapped: true, widthMm: 6 }),
+      c: brace(here(120, -80), here(170, -60)),
+    })
+    const [a, b] = geometry.bracing.placed
+    const within = (one: typeof a, other: typeof a) => {
+      const { startMm, endMm } = longestWithin(other!.corners, one!.from.point, one!.way)
+      return endMm - startMm
+    }
+    const [lapped, plain] = numbers.braceCrossings
+    expectWithin(lapped!.notchMm, within(a, b), 1e-4)
+    expectWithin(lapped!.otherNotchMm, within(b, a), 1e-4)
+    expect(plain).toBeUndefined()
+    const loose = computed(plan, { a: a!.plan, b: { ...b!.plan, lapped: false } })
+    expect(loose.numbers.braceCrossings[0]).toMatchObject({
+      underNumber: 'none',
+      notchMm: 'none',
+      otherNotchMm: 'none',
+    })
+    // Not lapped, they share as much of the first one's length as its notch would be, where their middles cross.
+    const told = loose.findings.find(({ code }) => code === 'bracesCollide')!
+    expectWithin(told.values['byMm'], within(a, b), 1e-4)
+    expectWithin(told.values['crossMm'], loose.numbers.braceCrossings[0]!.xMm, 1e-12)
   })
 
   test('only where both are lapped is there a lap, and only then they do not collide', () => {
@@ -89,6 +117,7 @@ describe('collisions, against areas shared in a general library of polygons', ()
     }).findings.find(({ code }) => code === 'bracesCollide')!
     expect(found.values).toMatchObject({ brace: 1, other: 2 })
     expectWithin(found.values['byMm'], 2, 1e-9)
+    expect(found.values['crossMm']).toBeUndefined()
     expect(codesOf(plan, { a: brace(here(60, 0), here(250, 0), { twin: true, lapped: true }) })).toEqual([
       'bracesCollide',
     ])

@@ -1,4 +1,5 @@
 import { useId } from 'react'
+import './field.css'
 
 interface Props<Choice extends string> {
   readonly label: string

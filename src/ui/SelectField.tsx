@@ -1,4 +1,5 @@
-import type { FieldBinding } from '../../../ui/fieldBinding.ts'
+import type { FieldBinding } from './fieldBinding.ts'
+import './field.css'
 
 interface Props<Choice extends string> {
   readonly label: string

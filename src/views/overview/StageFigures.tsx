@@ -1,3 +1,4 @@
+import { useEffect, useState } from 'react'
 import { Link } from 'wouter'
 import { aboutNumber } from '../../core/catalogue.ts'
 import type { Computed } from '../../core/compute.ts'
@@ -11,8 +12,8 @@ import type { CommissionDoc } from '../../record/commission.ts'
 import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
 import type { StageKey } from '../../record/patterns/stages.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
-import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { ESTIMATE_MARK, FIGURE_WORDS, SHEET_TITLES, type Sheet } from '../../words/sheets.ts'
+import { fetchNumberNames, type SomeNumberNames } from '../../words/someNumberNames.ts'
 import { useCommission, useShop } from '../workshop.ts'
 
 interface Props {
@@ -33,6 +34,7 @@ export function StageFigures({ stage, doc, computed }: Props) {
     .filter((key) => !key.includes('[]'))
     .toSorted((a, b) => Number(getsBox(pattern, b)) - Number(getsBox(pattern, a)))
     .slice(0, 3)
+  const names = useNumberNames(single)
   const tableSheets = [...new Set(keys.filter((key) => key.includes('[]')).map(sheetOfNumber))]
   if (keys.length === 0) return null
   return (
@@ -45,7 +47,7 @@ export function StageFigures({ stage, doc, computed }: Props) {
           return (
             <div key={key}>
               <dt>
-                {NUMBER_NAMES[key]}
+                {names[key] ?? '\u00a0'}
                 {standingOf(key, doc.plan) === 'estimate' && ` (${ESTIMATE_MARK})`}
               </dt>
               <dd>
@@ -69,6 +71,24 @@ export function StageFigures({ stage, doc, computed }: Props) {
       )}
     </>
   )
+}
+
+/** The names of these numbers; none until they have been fetched. */
+function useNumberNames(keys: readonly NumberKey[]): SomeNumberNames {
+  const [names, setNames] = useState<SomeNumberNames>({})
+  const asked = keys.join(' ')
+  useEffect(() => {
+    let isAsked = true
+    const take = async (): Promise<void> => {
+      const fetched = await fetchNumberNames(asked.split(' ') as NumberKey[])
+      if (isAsked) setNames(fetched)
+    }
+    if (asked !== '') void take()
+    return () => {
+      isAsked = false
+    }
+  }, [asked])
+  return names
 }
 
 /** The question sheet that answers for a number. */

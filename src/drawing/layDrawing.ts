@@ -1,11 +1,9 @@
 import type { Point } from '../core/geometry/point.ts'
-import { around, boundsOf, heightOf, overlap, widthOf } from './bounds.ts'
+import { around, boundsOf, heightOf, widthOf } from './bounds.ts'
 import type {
   AngleDimension,
   Bounds,
   Drawing,
-  EdgeMark,
-  EdgeMarks,
   Figured,
   Label,
   Linear,
@@ -16,6 +14,7 @@ import type {
 } from './drawing.ts'
 import { layInPlace, layLanes } from './layLanes.ts'
 import { arcAbout } from './line.ts'
+import { cornerMarks, edgeMarks, isFree, leftAndRight, MARGIN } from './edgeMarks.ts'
 import { boxOf, type Laid, type LaidDimension, type LaidStation, type LaidText, type Sheet, textAway } from './sheet.ts'
 
 /** Scales tried, each a step smaller than the one before: the last leaves the drawing a quarter of the sheet, however many figures stand round it. */
@@ -23,7 +22,6 @@ const TRIES = 24
 const STEP = 1.06
 const ROUNDS = 3
 /** In parts of the figures' size. */
-const MARGIN = 0.5
 const MARK_ROOM = 2
 const AIR = 0.25
 
@@ -245,11 +243,6 @@ function layAngle(dimension: AngleDimension, figureMm: number, text: string): La
   }
 }
 
-const isFree = (text: LaidText, taken: readonly Bounds[], airMm = 0): boolean => {
-  const box = boxOf(text, airMm)
-  return !taken.some((other) => overlap(box, other))
-}
-
 /** A word where it belongs, or on another side of its place, or a line further off; one that can be spared stands there or not at all (null). */
 function placeLabel(shape: Label, word: string, figureMm: number, taken: readonly Bounds[]): LaidText | null {
   const { x, y } = shape.away
@@ -268,38 +261,4 @@ function placeLabel(shape: Label, word: string, figureMm: number, taken: readonl
     }),
   )
   return texts.find((text) => isFree(text, taken)) ?? placed
-}
-
-/** Words in the corners at the right of a drawing, as far right as they keep off its dimension lines. */
-function cornerMarks({ marks, bounds }: Drawing, sheet: Sheet, figureMm: number, taken: readonly Bounds[]): LaidText[] {
-  const place = (word: EdgeMark, y: number, down: 1 | -1) => {
-    const texts = Array.from({ length: 12 }, (_, i) =>
-      textAway(sheet.wordOf(word), figureMm, { x: bounds.maxX - i * 0.5 * figureMm, y }, { x: -1, y: down }),
-    )
-    return texts.find((text) => isFree(text, taken, 0.4 * figureMm)) ?? texts[0]!
-  }
-  return [
-    ...(marks.top === undefined ? [] : [place(marks.top, bounds.minY, 1)]),
-    ...(marks.bottom === undefined ? [] : [place(marks.bottom, bounds.maxY, -1)]),
-  ]
-}
-
-/** Without those that found their place in the corners. */
-const leftAndRight = ({ left, right }: EdgeMarks): EdgeMarks => ({
-  ...(left === undefined ? {} : { left }),
-  ...(right === undefined ? {} : { right }),
-})
-
-/** The words at the edges of a box; those left and right stand at the height of the middle and read from the right. */
-function edgeMarks(marks: EdgeMarks, middleOf: Bounds, box: Bounds, sheet: Sheet, figureMm: number): LaidText[] {
-  const inset = (MARGIN + 0.4) * figureMm
-  const middle = { x: (middleOf.minX + middleOf.maxX) / 2, y: (middleOf.minY + middleOf.maxY) / 2 }
-  const mark = (word: EdgeMark | undefined, at: Point, turnDeg: 0 | -90) =>
-    word === undefined ? [] : [textAway(sheet.wordOf(word), figureMm, at, { x: 0, y: 0 }, turnDeg)]
-  return [
-    ...mark(marks.top, { x: middle.x, y: box.minY + inset }, 0),
-    ...mark(marks.bottom, { x: middle.x, y: box.maxY - inset }, 0),
-    ...mark(marks.left, { x: box.minX + inset, y: middle.y }, -90),
-    ...mark(marks.right, { x: box.maxX - inset, y: middle.y }, -90),
-  ]
 }

@@ -34,7 +34,8 @@ export function laySpecification(order: PaperOrder): readonly Page[] {
         laySignatures(
           specification.statement(doc.number, order.revisionCode),
           [
-            { part: specification.signs.client, name: doc.brief.client },
+            // An instrument for stock has nobody yet who could sign for it.
+            ...(doc.brief.client.trim() === '' ? [] : [{ part: specification.signs.client, name: doc.brief.client }]),
             { part: specification.signs.maker, name: shop.name },
           ],
           specification.signs.date,

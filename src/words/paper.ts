@@ -75,7 +75,8 @@ export const PAPER_WORDS = {
     'Targets are this instrument’s, in the shop’s units. “Within” is what the stage allows either way; where none stands, none was set. Write what you measure in the boxes.',
   titleBlock: {
     instrument: 'Instrument',
-    client: 'For',
+    client: (name: string) => `For ${name}`,
+    forStock: 'For stock',
     sheet: 'This sheet',
     unit: 'Units',
     notToScale: 'drawings not to scale',

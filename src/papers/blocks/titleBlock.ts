@@ -32,7 +32,7 @@ export interface TitledPage {
 
 /** The block at the foot of every page: which instrument, what this sheet shows, unit and scale, revision, page. Fields after ISO 7200. */
 export function layTitleBlock(order: TitledOrder, page: TitledPage, column: Column): Block {
-  const { titleBlock, forStock, units, unitLine } = order.words.paper
+  const { titleBlock, units, unitLine } = order.words.paper
   const { doc, shop } = order
   const x0 = column.leftMm
   const x1 = x0 + column.widthMm * SHARES[0]
@@ -41,7 +41,7 @@ export function layTitleBlock(order: TitledOrder, page: TitledPage, column: Colu
   const end = x0 + column.widthMm
   const small = { sizePt: TYPE.caption }
   const text = { sizePt: TYPE.small }
-  const client = doc.brief.client.trim() === '' ? forStock : doc.brief.client
+  const client = doc.brief.client.trim() === '' ? titleBlock.forStock : titleBlock.client(doc.brief.client)
 
   const read = unitLine(units[shop.units.bodyLength], units[shop.units.thickness], units[shop.units.domeRadius])
   const unitText = [`${titleBlock.unit}: ${read}`, ...(page.scale === null ? [] : [page.scale])].join('; ')
@@ -63,7 +63,7 @@ export function layTitleBlock(order: TitledOrder, page: TitledPage, column: Colu
     caption(titleBlock.instrument, x0, 0.3),
     textMark(doc.number, x0 + 1.5, 9.2, { sizePt: TYPE.stageTitle, weight: 'strong' }, x1 - x0 - 3),
     textMark(doc.title, x0 + 1.5, 13.6, { sizePt: TYPE.text }, x1 - x0 - 3),
-    textMark(`${titleBlock.client} ${client}`, x0 + 1.5, 17.8, text, x1 - x0 - 3),
+    textMark(client, x0 + 1.5, 17.8, text, x1 - x0 - 3),
 
     caption(titleBlock.sheet, x1, 0.3),
     textMark(shows, x1 + 1.5, 8, { sizePt: TYPE.text, weight: 'strong' }, x2 - x1 - 3),

@@ -1,4 +1,5 @@
 import type { Point } from '../core/geometry/point.ts'
+import { changeCommand } from './changeShape.ts'
 import type { Bounds, Drawing, LineRole, PathCommand } from './drawing.ts'
 import { dashesOf, type Pens, penOf } from './pens.ts'
 import type { Laid, LaidText, Tick } from './sheet.ts'
@@ -110,7 +111,7 @@ function tickLines(tick: Tick, figureMm: number): PathCommand[] {
   const turnRad = (tickTurnDeg(tick) * Math.PI) / 180
   const [cos, sin] = [Math.cos(turnRad), Math.sin(turnRad)]
   return TICK_LINES[tick.mark].map((command) =>
-    moveCommand(scaleCommand(command, figureMm), ({ x, y }) => ({
+    turned(scaleCommand(command, figureMm), ({ x, y }) => ({
       x: tick.at.x + x * cos - y * sin,
       y: tick.at.y + x * sin + y * cos,
     })),
@@ -120,27 +121,8 @@ function tickLines(tick: Tick, figureMm: number): PathCommand[] {
 const scaleCommand = (command: PathCommand, factor: number): PathCommand =>
   command[0] === 'A'
     ? ['A', command[1] * factor, command[2], command[3], command[4] * factor, command[5] * factor]
-    : moveCommand(command, ({ x, y }) => ({ x: x * factor, y: y * factor }))
+    : turned(command, ({ x, y }) => ({ x: x * factor, y: y * factor }))
 
-/** A step of a path moved or turned as its points are; lengths and hands are kept. */
-function moveCommand(command: PathCommand, point: (at: Point) => Point): PathCommand {
-  switch (command[0]) {
-    case 'M':
-    case 'L': {
-      const { x, y } = point({ x: command[1], y: command[2] })
-      return [command[0], x, y]
-    }
-    case 'A': {
-      const { x, y } = point({ x: command[4], y: command[5] })
-      return ['A', command[1], command[2], command[3], x, y]
-    }
-    case 'C': {
-      const a = point({ x: command[1], y: command[2] })
-      const b = point({ x: command[3], y: command[4] })
-      const { x, y } = point({ x: command[5], y: command[6] })
-      return ['C', a.x, a.y, b.x, b.y, x, y]
-    }
-    default:
-      return command
-  }
-}
+/** A step of a path with its points elsewhere, in no mirror. */
+const turned = (command: PathCommand, point: (at: Point) => Point): PathCommand =>
+  changeCommand(command, { point, isMirror: false })

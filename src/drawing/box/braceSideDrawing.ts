@@ -1,5 +1,5 @@
 import type { Computed } from '../../core/compute.ts'
-import { braceFace } from '../../core/instrument/brace/braceArch.ts'
+import { faceOfBrace } from './faceOfBrace.ts'
 import { placedHeightMm } from '../../core/instrument/brace/braceHeight.ts'
 import { shapesBounds } from '../bounds.ts'
 import { inPlace, ordinate, outside } from '../dimension.ts'
@@ -27,12 +27,7 @@ export function braceSideDrawing(computed: Computed, row: number, heightsTimes: 
   }
   if (brace === undefined || brace.lengthMm <= 0) return empty
   const { plan, lengthMm } = brace
-  const face = braceFace(
-    brace,
-    plan.plate === 'top'
-      ? { surface: geometry.top.plate, outward: 'up' }
-      : { surface: geometry.back.surface, outward: 'down' },
-  )
+  const face = faceOfBrace(geometry, brace)
   const own = numbers.braces[row]
   const [firstMm, lastMm] = [brace.from.shortMm, Math.max(lengthMm - brace.to.shortMm, brace.from.shortMm)]
   const places = [

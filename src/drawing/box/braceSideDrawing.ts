@@ -26,7 +26,7 @@ export function braceSideDrawing(computed: Computed, row: number, heightsTimes: 
     shapes: [],
   }
   if (brace === undefined || brace.lengthMm <= 0) return empty
-  const { plan, lengthMm } = brace
+  const { lengthMm } = brace
   const face = faceOfBrace(geometry, brace)
   const own = numbers.braces[row]
   const [firstMm, lastMm] = [brace.from.shortMm, Math.max(lengthMm - brace.to.shortMm, brace.from.shortMm)]

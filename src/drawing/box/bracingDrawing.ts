@@ -87,7 +87,10 @@ function topPatches({ geometry, numbers }: Computed, { bridge }: BracingDrawn): 
     drawn('edge', circle(centre, radiusMm)),
     drawn('hidden', rectangle(backEdgeAtMm, -bridge.lengthMm / 2, frontEdgeAtMm, bridge.lengthMm / 2)),
     ...(corners === null ? [] : [drawn('thin', closed(through(corners)))]),
-    ...numbers.pins.map(({ atMm, acrossMm }) => drawn('hidden', circle({ x: atMm, y: acrossMm }, 2.5))),
+    // Tie holes run along the bridge's block: none goes through the top.
+    ...(bridge.holds === 'pins'
+      ? numbers.pins.map(({ atMm, acrossMm }) => drawn('hidden', circle({ x: atMm, y: acrossMm }, 2.5)))
+      : []),
   ]
 }
 

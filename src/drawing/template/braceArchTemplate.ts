@@ -1,7 +1,7 @@
 import type { Computed } from '../../core/compute.ts'
 import { faceOfBrace } from '../box/faceOfBrace.ts'
 import type { Point } from '../../core/geometry/point.ts'
-import { type BraceArchRow, type BraceFace } from '../../core/instrument/brace/braceArch.ts'
+import type { BraceArchRow, BraceFace } from '../../core/instrument/brace/braceArch.ts'
 import type { PlacedBrace } from '../../core/instrument/brace/placedBrace.ts'
 import { shapesBounds } from '../bounds.ts'
 import { inPlace, label, ordinate } from '../dimension.ts'
@@ -47,7 +47,7 @@ export function braceArchTemplate(computed: Computed, row: number): Drawing {
     shapes: [],
   }
   if (brace === undefined || brace.lengthMm <= 0) return empty
-  const { lengthMm, plan } = brace
+  const { lengthMm } = brace
   const face = faceOfBrace(geometry, brace)
   const own = numbers.braces[row]
   const arch = archPoints(face, lengthMm, stepsAt(computed, brace))

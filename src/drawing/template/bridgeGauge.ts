@@ -12,8 +12,8 @@ const STEM_HALF_MM = 22
 const BEFORE_MM = 18
 const ASIDE_MM = 12
 const BEHIND_MM = 16
-/** The slot of the front edge goes round both corners, so far. */
-const CORNER_MM = 8
+/** Width of the slot round the bridge's front and ends: a knife or a fine pencil goes in. */
+const SLOT_MM = 2
 const CENTRE_MM = 16
 /** The saddle line runs past the bridge on either side. */
 const SADDLE_OVER_MM = 3
@@ -23,8 +23,8 @@ const WORD_HALF_MM = 11
 
 /**
  * A gauge for the place of the bridge, seen from the front, neck to the right: its stem is pushed against the square end of the board on the
- * centreline, and through its slot the bridge's front edge and both front corners are scored into the top. Saddle line, the crowns of the outer
- * strings and the back edge are marked. Figures run from the joint, which lies under the board.
+ * centreline, and through its slot, which is cut out, the bridge's front edge and both ends are scored into the top, back corners and all; its
+ * outer walls are the bridge's own edges. Saddle line and the crowns of the outer strings are marked, the back edge to be scored. Figures run from the joint, which lies under the board.
  */
 export function bridgeGauge({ numbers, geometry }: Computed, plan: Pick<Plan, 'bridge'>): Drawing {
   const { bridge } = numbers
@@ -36,6 +36,7 @@ export function bridgeGauge({ numbers, geometry }: Computed, plan: Pick<Plan, 'b
   const shoulderX = frontX + Math.min(BEFORE_MM, Math.max((endX - frontX) / 2, 1))
   const stemX = Math.max(endX, shoulderX + 1)
   const tailX = backX - BEHIND_MM
+  const slotMm = Math.min(SLOT_MM, (frontX - backX) / 2, half / 2)
   const slant = Math.tan(bridge.slantRad)
   const saddleAt = (y: number): Point => ({ x: bridge.saddleMiddleAtMm + slant * y, y })
   const bassY = lines[0]?.saddleAcrossMm ?? -half / 2
@@ -67,18 +68,24 @@ export function bridgeGauge({ numbers, geometry }: Computed, plan: Pick<Plan, 'b
     ),
     drawn(
       'cut',
-      through([
-        { x: frontX - CORNER_MM, y: -half },
-        { x: frontX, y: -half },
-        { x: frontX, y: half },
-        { x: frontX - CORNER_MM, y: half },
-      ]),
+      closed(
+        through([
+          { x: backX, y: -half },
+          { x: frontX, y: -half },
+          { x: frontX, y: half },
+          { x: backX, y: half },
+          { x: backX, y: half - slotMm },
+          { x: frontX - slotMm, y: half - slotMm },
+          { x: frontX - slotMm, y: slotMm - half },
+          { x: backX, y: slotMm - half },
+        ]),
+      ),
     ),
     drawn(
-      'thin',
+      'slot',
       through([
-        { x: backX, y: -half },
-        { x: backX, y: half },
+        { x: backX, y: slotMm - half },
+        { x: backX, y: half - slotMm },
       ]),
     ),
     drawn(

@@ -1,4 +1,6 @@
 import type { Computed } from '../../core/compute.ts'
+import { crossingMm, type Fretboard } from '../../core/instrument/neck/fretboard.ts'
+import { label } from '../dimension.ts'
 import type { Drawing, PathCommand, PathShape, Shape } from '../drawing.ts'
 import { drawn } from '../line.ts'
 import { fretboardDrawing } from '../neck/fretboardDrawing.ts'
@@ -8,6 +10,9 @@ import { grainArrow } from './grain.ts'
 const ARROW_LENGTH = 0.6
 const ARROW_MOST_MM = 30
 const ARROW_ACROSS = 0.5
+/** What the nut's end is called stands inside it, in parts of the half-width. */
+const NUT_AT = 0.8
+const EDGE_AT = 0.42
 
 /**
  * The fingerboard at full size: its edges and its slots to be sawn, centreline, markers, joint, and the grain. Slots are as long as they are sawn,
@@ -21,6 +26,7 @@ export function fretboardPlan(computed: Computed): Drawing {
   const shapes = drawing.shapes.flatMap((one): Shape[] => {
     // A count on a slot would be sawn through: beside it, toward the nut.
     if (one.kind === 'station' && one.away.x === 0 && one.away.y === 0) return [{ ...one, away: { x: 1, y: 0 } }]
+    if (one.kind === 'label' && one.word === 'nut') return nutWords(shape)
     if (one.kind !== 'path') return [one]
     if (one.role === 'ghost') return []
     if (one.role === 'edge') return [{ ...one, role: 'cut' }]
@@ -34,6 +40,13 @@ export function fretboardPlan(computed: Computed): Drawing {
     shapes: [...shapes, ...grainArrow(middle, Math.min(ARROW_LENGTH * firstMm, ARROW_MOST_MM))],
   }
 }
+
+/** The end every slot is measured from, named where it is cut. */
+const nutWords = (shape: Fretboard): Shape[] =>
+  [['nut', NUT_AT] as const, ['referenceEdge', EDGE_AT] as const].map(([word, part]) => {
+    const y = part * shape.halfWidthAtMm(shape.nutMm)
+    return { ...label(word, { x: crossingMm(shape.fretLine(0), y), y }, { x: -1, y: 0 }), isOptional: false }
+  })
 
 /** Of the fine lines of a board those are frets that run straight; markers are round. */
 const isFret = ({ role, commands }: PathShape): boolean =>

@@ -1,5 +1,5 @@
 import type { Computed } from '../../core/compute.ts'
-import type { Drawing, LineRole, Shape } from '../drawing.ts'
+import type { Drawing, Shape } from '../drawing.ts'
 import { rosetteDrawing } from '../rosetteDrawing.ts'
 import { grainArrow } from './grain.ts'
 
@@ -11,12 +11,9 @@ const BOARD_TO = -0.05
 const CORNER_AT = 1.08
 
 /**
- * What a line of the sheet is on the template: the circles the cutter's centre runs on are what is cut; walls of the channels, the hole's own
- * edge and the board's end are there to be seen.
+ * Hole and rosette at full size, seen from the front: what is cut, the circles the cutter's centre runs on, radii, what the board hides, and the
+ * grain of the top.
  */
-const ROLES: Partial<Record<LineRole, LineRole>> = { hidden: 'cut', edge: 'thin' }
-
-/** Hole and rosette at full size, seen from the front: cutting circles, walls, radii, what the board hides, and the grain of the top. */
 export function rosettePlan(computed: Computed): Drawing {
   const drawing = rosetteDrawing(computed)
   const { radiusMm, centreToBoardEndMm } = computed.numbers.soundhole
@@ -32,7 +29,13 @@ export function rosettePlan(computed: Computed): Drawing {
   }
 }
 
+/**
+ * Heavy is what is cut: the hole's edge and the walls of the channels. The circles the cutter's centre runs on stay dashed, so that nobody saws
+ * one; the board's end, all straight, is there to be seen.
+ */
 function asCut(shape: Shape): Shape {
-  const role = shape.kind === 'path' ? ROLES[shape.role] : undefined
-  return shape.kind === 'path' && role !== undefined ? { ...shape, role } : shape
+  if (shape.kind !== 'path') return shape
+  if (shape.role === 'thin') return { ...shape, role: 'cut' }
+  if (shape.role !== 'edge') return shape
+  return { ...shape, role: shape.commands.some(([step]) => step === 'A') ? 'cut' : 'thin' }
 }

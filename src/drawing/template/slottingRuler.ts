@@ -83,7 +83,9 @@ export function slottingRuler({ numbers, geometry }: Computed): Drawing {
       ]),
       ...(isJointPast ? [place(figured(numbers, 'board.nutToJointMm'), joint, 0)] : []),
       place(figured(numbers, 'scale.lengthMm'), saddleLine, 0),
-      word(isFanned ? 'nut' : 'referenceEdge', at(nut, WORD_AT), -1),
+      word('nut', at(nut, WORD_AT), -1),
+      // The square end of a strip for fanned frets is not what is laid to the nut: its nut's line is.
+      ...(isFanned ? [] : [word('referenceEdge', at(nut, -WORD_AT), -1)]),
       word('joint', at(joint, WORD_AT), 1),
       word('saddleLine', at(saddleLine, WORD_AT), 1),
     ],

@@ -27,11 +27,28 @@ describe.each(MODELS)('%s, walked from fret to fret', (_, plan) => {
     expectWithin(stem - front, endToSaddle - saddleFromFrontMm, 1e-9)
   })
 
-  test('its corners are the bridge’s length apart, square to the centreline and about it', () => {
+  test('its outer walls are the bridge’s front edge and both ends, square to the centreline and about it', () => {
     const [tail, a, b, other] = cornersOf(slot!)
     expect([a!.x, a!.y, b!.y]).toEqual([b!.x, -lengthMm / 2, lengthMm / 2])
     expect([tail!.y, other!.y]).toEqual([a!.y, b!.y])
-    expect(tail!.x).toBeLessThan(a!.x)
+    expectWithin(a!.x - tail!.x, plan.bridge.widthMm, 1e-9)
+    expectWithin(b!.x - other!.x, plan.bridge.widthMm, 1e-9)
+  })
+
+  test('the slot is one closed line, 2 mm wide all round, and the back edge is scored from one of its ends to the other', () => {
+    expect(pathsOf(drawing, 'cut')).toHaveLength(1)
+    expect(slot!.commands.at(-1)).toEqual(['Z'])
+    // By its area: a strip of that width along three sides, its two corners counted once.
+    const corners = cornersOf(slot!)
+    const area = corners.reduce((sum, p, i) => {
+      const q = corners[(i + 1) % corners.length]!
+      return sum + (p.x * q.y - q.x * p.y) / 2
+    }, 0)
+    expectWithin(Math.abs(area), 2 * (lengthMm + 2 * plan.bridge.widthMm) - 2 * 2 ** 2, 1e-6)
+    const [back] = pathsOf(drawing, 'slot')
+    const [from, to] = cornersOf(back!)
+    expect([from!.x, to!.x]).toEqual([corners[0]!.x, corners[3]!.x])
+    expectWithin(to!.y - from!.y, lengthMm - 4, 1e-9)
   })
 
   test('the crowns of the outer strings stand behind the uncompensated line by their compensation', () => {
@@ -69,7 +86,7 @@ test('for the left hand the saddle leans the other way, and bass and treble chan
   const plan = STEEL_STRING.plan
   const [right, left] = (['right', 'left'] as const).map((hand) => asHanded(bridgeGauge(compute(plan), plan), hand))
   const lean = (drawing: typeof right) => {
-    const [, saddle] = pathsOf(drawing!, 'thin')
+    const [saddle] = pathsOf(drawing!, 'thin')
     const [a, b] = cornersOf(saddle!)
     return (b!.x - a!.x) / (b!.y - a!.y)
   }

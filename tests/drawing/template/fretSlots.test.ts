@@ -111,6 +111,34 @@ describe('the fingerboard', () => {
   })
 })
 
+test.each([
+  ['a board', fretboardPlan(compute(STEEL_STRING.plan)), ['nut', 'referenceEdge']],
+  ['a fanned board', fretboardPlan(compute(fanned)), ['nut', 'referenceEdge']],
+  ['a ruler', slottingRuler(compute(STEEL_STRING.plan)), ['nut', 'referenceEdge']],
+  // Its square end is laid to nothing: the nut's line lies aslant before it.
+  ['a ruler for fanned frets', slottingRuler(compute(fanned)), ['nut']],
+] as const)('%s says at its nut, and nowhere else, which end it is', (_, drawing, said) => {
+  const words = drawing.shapes.flatMap((shape) =>
+    shape.kind === 'label' && (shape.word === 'nut' || shape.word === 'referenceEdge') ? [shape] : [],
+  )
+  expect(words.map(({ word }) => word)).toEqual(said)
+  for (const { isOptional, at, away } of words) {
+    expect(isOptional).toBe(false)
+    expect(away.x).toBeLessThan(0)
+    // On the line of the nut itself, aslant or not: of all slots, or of the end that is cut, the one farthest to the neck.
+    const ends = [...pathsOf(drawing, 'slot'), ...pathsOf(drawing, 'cut'), ...pathsOf(drawing, 'edge')]
+      .flatMap((path) => {
+        const corners = cornersOf(path)
+        return corners.map((a, i) => [a, corners[(i + 1) % corners.length]!] as const)
+      })
+      .filter(([a, b]) => (a.y - at.y) * (b.y - at.y) < 0)
+      .map(([a, b]) => a.x + ((b.x - a.x) * (at.y - a.y)) / (b.y - a.y))
+    expect(Math.min(...ends.map((x) => Math.abs(x - at.x)))).toBeLessThan(1e-9)
+    // Past it comes the strip's own end at most.
+    expect(ends.filter((x) => x > at.x + 1e-9).length).toBeLessThanOrEqual(1)
+  }
+})
+
 describe('the ruler', () => {
   test('its slots run over its whole height, and the saddle line stands a scale from its end', () => {
     const drawing = slottingRuler(compute(scaled(650)))

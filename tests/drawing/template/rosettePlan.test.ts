@@ -4,7 +4,9 @@ import { rosettePlan } from '../../../src/drawing/template/rosettePlan.ts'
 import { BY_NECKS } from '../../core/everyForm.ts'
 import { DEMO_MODELS, STEEL_STRING } from '../../generators/demoModels.ts'
 import { withField } from '../../generators/plans.ts'
-import { pathsOf, pointsOf } from './linesOf.ts'
+import { cornersOf, pathsOf, pointsOf } from './linesOf.ts'
+
+const near = (a: number, b: number) => Math.abs(a - b) < 1e-6
 
 const PLANS = [
   ...DEMO_MODELS.map(({ name, plan }) => [name, plan] as const),
@@ -13,15 +15,25 @@ const PLANS = [
 ]
 
 test.each(PLANS)(
-  '%s: the cutter runs inside the hole by half its own width, and inside both walls of a ring',
+  '%s: cut are the hole and both walls of a ring; dashed, the cutter runs inside each by half its own width',
   (_, plan) => {
     const drawing = rosettePlan(compute(plan))
-    const radii = pathsOf(drawing, 'cut').map((path) => {
-      const all = pointsOf(path).map(({ x, y }) => Math.hypot(x, y))
-      expect(Math.max(...all) - Math.min(...all)).toBeLessThan(1e-6)
-      return all[0]!
-    })
+    const radiiOf = (role: 'cut' | 'hidden') =>
+      pathsOf(drawing, role)
+        .filter(({ commands }) => commands.some(([step]) => step === 'A'))
+        .map((path) => {
+          const all = pointsOf(path).map(({ x, y }) => Math.hypot(x, y))
+          expect(Math.max(...all) - Math.min(...all)).toBeLessThan(1e-6)
+          return all[0]!
+        })
     const half = plan.rosette.cutterMm / 2
+    const walls = [
+      plan.soundhole.radiusMm,
+      ...Object.values(plan.rosette.rings).flatMap(({ innerRadiusMm, outerRadiusMm }) => [
+        innerRadiusMm,
+        outerRadiusMm,
+      ]),
+    ]
     const expected = [
       plan.soundhole.radiusMm - plan.soundhole.cutterMm / 2,
       ...Object.values(plan.rosette.rings).flatMap(({ innerRadiusMm: a, outerRadiusMm: b }) =>
@@ -29,9 +41,16 @@ test.each(PLANS)(
       ),
     ]
     const inOrder = (list: readonly number[]) => list.map((r) => r.toFixed(6)).toSorted()
-    expect(inOrder(radii)).toEqual(inOrder(expected))
-    // Hole, walls and board's end are there to be seen, not to be cut.
-    expect([...pathsOf(drawing, 'edge'), ...pathsOf(drawing, 'hidden')]).toEqual([])
+    expect(inOrder(radiiOf('cut'))).toEqual(inOrder(walls))
+    expect(inOrder(radiiOf('hidden'))).toEqual(inOrder(expected))
+    // What else is cut ends a channel: straight, from one of its walls to the other. The board's end is there to be seen.
+    for (const path of pathsOf(drawing, 'cut').filter(({ commands }) => commands.every(([step]) => step !== 'A'))) {
+      const [a, b] = cornersOf(path).map(({ x, y }) => Math.hypot(x, y))
+      expect(
+        Object.values(plan.rosette.rings).some((ring) => near(a!, ring.innerRadiusMm) && near(b!, ring.outerRadiusMm)),
+      ).toBe(true)
+    }
+    expect(pathsOf(drawing, 'edge')).toEqual([])
     expect(drawing.shapes.filter((shape) => shape.kind === 'label' && shape.word === 'grain')).toHaveLength(1)
     expect(drawing.heightsTimes).toBe(1)
   },

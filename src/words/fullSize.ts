@@ -19,11 +19,15 @@ export const FULL_SIZE_WORDS = {
   page: (page: number, count: number) => `Page ${page} of ${count}, print at 100 %`,
   tile: (name: string, row: number, rows: number, column: number, columns: number) =>
     `${name}: row ${row} of ${rows}, column ${column} of ${columns}`,
-  /** How the sheets go together, by the directions in which they have neighbours. */
+  /** How a sheet goes together with those it is laid over, by name: the next one to the right, and the one below. */
   join: {
-    both: 'Cut along the frame right and below, lay over the next sheet, cross on cross.',
-    across: 'Cut along the frame at the right, lay over the next sheet, cross on cross.',
-    along: 'Cut along the frame below, lay over the next sheet, cross on cross.',
+    both: (right: string, below: string) =>
+      `Cut along the frame right and below, lay over ${right} and ${below}, cross on cross.`,
+    right: (right: string) => `Cut along the frame at the right, lay over ${right}, cross on cross.`,
+    below: (below: string) => `Cut along the frame below, lay over ${below}, cross on cross.`,
+    /** One that has neighbours at the left and above only. */
+    under: (others: readonly string[]) =>
+      `Do not cut along the frame: ${others.join(' and ')} ${others.length === 1 ? 'lies' : 'lie'} over this sheet, cross on cross.`,
   },
 } as const
 export type FullSizeWords = typeof FULL_SIZE_WORDS

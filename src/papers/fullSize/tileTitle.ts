@@ -1,4 +1,5 @@
 import { formatDate } from '../../format/formatDate.ts'
+import type { FullSizeWords } from '../../words/fullSize.ts'
 import type { Block, TextMark, Weight } from '../page.ts'
 import { ascentMm, leadingMm, TYPE } from '../pen.ts'
 import { wrapText } from '../textWidth.ts'
@@ -46,7 +47,7 @@ function linesOf(order: TemplateOrder, tile: TileOnPage, page: { number: number;
   const { rows, columns } = tile.tiling
   const plain = (text: string, sizePt: number = TYPE.small): Line => ({ text, sizePt, weight: 'plain' })
   const strong = (text: string, sizePt: number): Line => ({ text, sizePt, weight: 'strong' })
-  const way = rows > 1 && columns > 1 ? join.both : columns > 1 ? join.across : join.along
+  const way = wayToJoin(tile, join)
   return [
     strong(title, TYPE.text),
     plain(instrument(doc.number, doc.title)),
@@ -56,7 +57,20 @@ function linesOf(order: TemplateOrder, tile: TileOnPage, page: { number: number;
       ? []
       : [
           strong(tileOf(tileName(tile), tile.row + 1, rows, tile.column + 1, columns), TYPE.small),
-          plain(way, TYPE.caption),
+          ...(way === null ? [] : [plain(way, TYPE.caption)]),
         ]),
   ]
+}
+
+/** Only of sheets that are printed: what no ink runs through is left out. Null for a sheet without a neighbour. */
+function wayToJoin({ tiling, row, column }: TileOnPage, join: FullSizeWords['join']): string | null {
+  const nameAt = (down: number, across: number): string | null => {
+    const other = tiling.tiles.find((one) => one.row === row + down && one.column === column + across)
+    return other === undefined ? null : tileName(other)
+  }
+  const [right, below] = [nameAt(0, 1), nameAt(1, 0)]
+  if (right !== null) return below === null ? join.right(right) : join.both(right, below)
+  if (below !== null) return join.below(below)
+  const over = [nameAt(0, -1), nameAt(-1, 0)].filter((name) => name !== null)
+  return over.length === 0 ? null : join.under(over)
 }

@@ -236,6 +236,7 @@ export type LabelWord =
   | 'centreline'
   | 'referenceEdge'
   | 'keepSide'
+  | 'bodyOutline'
   | 'forBlock'
   | 'checksBlock'
   | 'purfling'

@@ -15,8 +15,8 @@ export const SCREEN_PENS: Pens = { wide: 2, narrow: 1, dash: 7 }
 /** A small drawing beside the work takes lines thinner than a drawing that fills its sheet. */
 export const SMALL_PENS: Pens = { wide: PAPER_PENS.wide * 0.7, narrow: PAPER_PENS.narrow * 0.6, dash: PAPER_PENS.dash }
 
-/** What is sawn or cut to by hand is drawn fine: a line half a millimetre wide leaves open which of its edges is meant. */
-export const TEMPLATE_PENS: Pens = { wide: 0.25, narrow: 0.13, dash: 2, cutsThrough: true }
+/** What is sawn or cut to by hand is drawn fine: a line half a millimetre wide leaves open which of its edges is meant. Yet it is told at a glance from what is only marked. */
+export const TEMPLATE_PENS: Pens = { wide: 0.35, narrow: 0.13, dash: 2, cutsThrough: true }
 
 const WIDE: ReadonlySet<LineRole> = new Set(['edge', 'cut'])
 

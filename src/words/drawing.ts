@@ -63,6 +63,7 @@ export const SHAPE_WORDS: Record<EdgeMark | LabelWord, string> = {
   centreline: 'centreline',
   referenceEdge: 'reference edge',
   keepSide: 'keep this side',
+  bodyOutline: 'body outline',
   forBlock: 'for the block',
   checksBlock: 'checks the block',
   purfling: 'purfling',

@@ -1,4 +1,14 @@
+import type { BRACE_KINDS, PlateSide } from '../core/boxPlan.ts'
+import type { FormLine } from '../core/jigs.ts'
 import type { TemplateName, TemplateRef } from '../drawing/template/template.ts'
+import { BRACE_KIND_WORDS } from './box/bracing.ts'
+
+/** A brace, or twins that take the same template: their numbers among all, what they are, and of which plate. */
+export interface BraceTold {
+  readonly numbers: readonly number[]
+  readonly kind: (typeof BRACE_KINDS)[number]
+  readonly plate: PlateSide
+}
 
 /** A side and its pieces as the names of templates tell them apart. */
 function sideName(of: string | null): string {
@@ -10,8 +20,15 @@ const halfName = (of: string | null): string => (of === 'treble' ? 'treble half'
 const blockName = (of: string | null): string => (of === 'neck' ? 'neck block' : 'tail block')
 const plateName = (of: string | null): string => (of === 'back' ? 'back' : 'top')
 
-/** What a template is, as its title says. `braceNumberOf`: the number among all braces of the one a template names; null where it is gone. */
-export function templateTitle({ name, of }: TemplateRef, braceNumberOf: (of: string) => number | null): string {
+/** Brace 2, X brace, top. Braces 3 and 4, tone bar, top. One that is called a brace and no more is not called so twice. */
+function braceTitle({ numbers, kind, plate }: BraceTold): string {
+  const word = BRACE_KIND_WORDS[kind]
+  const what = kind === 'other' ? '' : `, ${kind === 'cross' ? word : word.toLowerCase()}`
+  return `${numbers.length > 1 ? 'Braces' : 'Brace'} ${numbers.join(' and ')}${what}, ${plateName(plate)}`
+}
+
+/** What a template is, as its title says. `braceOf`: the brace a template names; null where it is gone. */
+export function templateTitle({ name, of }: TemplateRef, braceOf: (of: string) => BraceTold | null): string {
   switch (name) {
     case 'outlineHalf':
       return `Outline, ${halfName(of)}`
@@ -34,8 +51,8 @@ export function templateTitle({ name, of }: TemplateRef, braceNumberOf: (of: str
     case 'bracingPlan':
       return `Bracing plan, ${plateName(of)}`
     case 'braceArch': {
-      const number = of === null ? null : braceNumberOf(of)
-      return number === null ? 'Brace' : `Brace ${number}`
+      const told = of === null ? null : braceOf(of)
+      return told === null ? 'Brace' : braceTitle(told)
     }
     case 'bindingGauge':
       return 'Binding height gauge'
@@ -54,20 +71,17 @@ const USES: Readonly<Record<TemplateName, string>> = {
   outlineHalf:
     'Saw along the heavy line and lay the straight edge on the centreline. Where both halves are alike, turn it over for the other.',
   outlineWhole: 'Saw along the heavy line and lay its centreline on the joint of the plate.',
-  mould:
-    'The line is the outer face of the sides and the clearance. Keep the wood outside it. Where both halves are alike, turn it over for the other.',
-  bendingForm:
-    'The line is the inner face of the side less slat and blanket. Keep the wood inside it. Where both sides are alike, turn it over for the other.',
-  caul: 'The line is the inner face of the sides less the clearance. Keep the wood inside it. Where both halves are alike, turn it over for the other.',
+  mould: 'Keep the wood outside the heavy line. Where both halves are alike, turn it over for the other.',
+  bendingForm: 'Keep the wood inside the heavy line. Where both sides are alike, turn it over for the other.',
+  caul: 'Keep the wood inside the heavy line. Where both halves are alike, turn it over for the other.',
   sideBlank:
     'Lay the straight edge of the blank on the straight edge here, show face up, and saw along the heavy curve.',
   contourBoard:
     'The convex board gives the curve of the block’s glue face, the hollow one checks it. Lay both on the block’s centreline.',
   dishArch: 'The bulging edge checks a dish or a sanding board. The hollow edge left over checks the plate.',
   rosettePlan:
-    'Lay the cross on the centre of the hole and the line on the centreline. The cutter’s own circles are drawn beside the walls.',
-  bracingPlan:
-    'Seen from inside. Cut it out along the inner face of the sides, lay it on the plate and prick the braces through.',
+    'Lay the cross on the centre of the hole and the line on the centreline. The heavy lines are the edge of the hole and the walls of the channels. On the dashed circles the middle of the cutter runs: do not saw along them.',
+  bracingPlan: 'Cut it out along the inner face of the sides, lay it on the plate and prick the braces through.',
   braceArch:
     'Saw to the heavy line and plane the gluing face to it. What is sawn off is the hollow gauge for the same face. A twin that is alike takes the same one.',
   bindingGauge:
@@ -77,10 +91,21 @@ const USES: Readonly<Record<TemplateName, string>> = {
   slottingRuler:
     'Clamp it along the board’s centreline with its square end at the nut, and mark every slot. Measure each from the nut.',
   bridgeGauge:
-    'Butt its stem against the end of the board, on the centreline, and score the bridge’s front edge and corners through the slot. Figures run from the joint.',
+    'Butt its stem against the end of the board, on the centreline, and score the bridge’s front edge and both ends through the slot, its outer walls. Score the back edge between them. Figures run from the joint.',
   neckSetGauge:
     'Lay the straight edge on the frets, its joint mark over the joint. When the neck is set, before stringing, the foot just touches the top.',
 }
 
-/** What a template is for and how it is held, in a line or two. */
-export const templateUse = (name: TemplateName): string => USES[name]
+/** Where the line of a form runs; `off` is how far from the outer face of the sides, as a length with its unit. */
+const LINES: Readonly<Record<FormLine, (off: string) => string>> = {
+  mould: (off) => `The heavy line runs ${off} outside the outer face of the sides: the clearance.`,
+  bendingForm: (off) => `The heavy line runs ${off} inside the outer face of the side: side, slat and blanket.`,
+  caul: (off) => `The heavy line runs ${off} inside the outer face of the sides: side and clearance.`,
+}
+const FIGURES_OF_BODY = 'Figures are those of the body outline, dotted.'
+
+/** What a template is for and how it is held, in a line or two. `off`: how far the line of a form runs from the outer face, set with its unit. */
+export const templateUse = (name: TemplateName, off: string | null = null): string =>
+  off !== null && isForm(name) ? `${LINES[name](off)} ${FIGURES_OF_BODY} ${USES[name]}` : USES[name]
+
+const isForm = (name: TemplateName): name is FormLine => name in LINES

@@ -100,7 +100,7 @@ test('pens are in mm; dashes too, but for what is cut through', () => {
     ]),
   )
   const [cut, score] = [...svg.querySelectorAll('path')]
-  expect(cut!.getAttribute('stroke-width')).toBe('0.25')
+  expect(cut!.getAttribute('stroke-width')).toBe('0.35')
   expect(cut!.hasAttribute('stroke-dasharray')).toBe(false)
   expect(score!.getAttribute('stroke-width')).toBe('0.13')
   expect(score!.getAttribute('stroke-dasharray')).toBe('4 1 0.5 1')

@@ -22,7 +22,7 @@ export const plotOf = (drawing: Drawing): Plot =>
 export const strokeOf = (commands: readonly PathCommand[], changes: Partial<Stroke> = {}): Stroke => ({
   layer: 'cut',
   commands,
-  penMm: 0.25,
+  penMm: 0.35,
   dashesMm: [],
   covers: false,
   ...changes,

@@ -20,10 +20,9 @@ import { inOrder } from '../../record/order.ts'
 import type { StageDrawing } from '../../record/patterns/stages.ts'
 import { revisionCode } from '../../record/revisionCode.ts'
 import { paperName } from '../../views/pack/paperName.ts'
-import { templateName } from '../../views/fullSize/templateName.ts'
+import { templateName, templatePurpose } from '../../views/fullSize/templateName.ts'
 import type { PressOrder } from '../../views/press.ts'
 import { PAPER_LETTERING } from '../../words/paperLettering.ts'
-import { templateUse } from '../../words/templates.ts'
 
 /** Papers of one instrument, each laid when it is asked for; the numbers are worked out once. */
 export interface PaperMaker {
@@ -66,7 +65,7 @@ export function openPaperMaker(
   const templateOrder = (ref: TemplateRef): TemplateOrder | null => {
     const drawing = drawingOf(ref)
     if (drawing === null) return null
-    return { drawing, title: templateName(ref, computed), use: templateUse(ref.name), ...order }
+    return { drawing, title: templateName(ref, computed), use: templatePurpose(ref, computed, shop), ...order }
   }
 
   function pagesOf(papers: readonly PaperId[]): readonly Page[] {

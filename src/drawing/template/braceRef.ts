@@ -4,12 +4,14 @@ import type { Computed } from '../../core/compute.ts'
 const OTHER = ':treble'
 /** Twins that agree this closely are cut by one template. */
 const ALIKE_MM = 0.02
+/** A face that nowhere rises more than this is planed along a straightedge: no template is sawn for it. */
+const STRAIGHT_MM = 0.05
 
-/** The braces that need an arch template, by id: each that has a length, of twins that are alike the first. */
+/** The braces that need an arch template, by id: each that has a length and is not straight, of twins that are alike the first. */
 export function bracesToArch(computed: Computed): string[] {
   const { placed } = computed.geometry.bracing
   return placed.flatMap(({ id, half, lengthMm }, row) => {
-    if (lengthMm <= 0) return []
+    if (lengthMm <= 0 || isStraight(computed, row)) return []
     if (half !== 'treble') return [id]
     const first = placed.findIndex((other) => other.id === id)
     return areAlike(computed, first, row) ? [] : [`${id}${OTHER}`]
@@ -23,6 +25,19 @@ export function braceRowOf({ geometry }: Computed, of: string | null): number | 
   const row = geometry.bracing.placed.findIndex((brace) => brace.id === id && (brace.half === 'treble') === isOther)
   return row < 0 ? null : row
 }
+
+/** Of the braces a template is cut for, the places among all: of one alone its own, of twins that are alike both; none where it is gone. */
+export function braceRowsOf(computed: Computed, of: string | null): number[] {
+  const row = braceRowOf(computed, of)
+  if (row === null) return []
+  const { placed } = computed.geometry.bracing
+  const { id, half } = placed[row]!
+  const twin = half === 'bass' ? placed.findIndex((other) => other.id === id && other.half === 'treble') : -1
+  return twin >= 0 && areAlike(computed, row, twin) ? [row, twin] : [row]
+}
+
+const isStraight = ({ numbers }: Computed, row: number): boolean =>
+  numbers.braceArch.every(({ number, riseMm }) => number !== row + 1 || Math.abs(riseMm) < STRAIGHT_MM)
 
 /** Whether two braces have the same length, arch, heights and what is let in. */
 function areAlike({ numbers }: Computed, a: number, b: number): boolean {

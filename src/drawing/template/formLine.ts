@@ -27,10 +27,12 @@ const CLEAR_MM = 50
 const TICK_MM = 12
 const KEEP_MM = 20
 const TITLE_OFF_MM = 22
+/** The name of the dotted line stands on its free side. */
+const NAME_MM = 3
 
 /**
- * The line of an outside mould, of a bending form or of an inside caul for one half, beside the outer face of the sides, which is dotted. The
- * straight edge is the centreline. `piece`: which piece of wood of a treble side a bending form is for, counted from 0 at the tail; the other
+ * The line of an outside mould, of a bending form or of an inside caul for one half, beside the outer face of the sides, which is dotted, named,
+ * and what all figures belong to. The straight edge is the centreline. `piece`: which piece of wood of a treble side a bending form is for, counted from 0 at the tail; the other
  * two run round the whole half, along the joint of a cutaway too.
  */
 export function formLineTemplate(computed: Computed, line: FormLine, side: HalfName, jigs: Jigs, piece = 0): Drawing {
@@ -65,6 +67,7 @@ export function formLineTemplate(computed: Computed, line: FormLine, side: HalfN
       ...placeNames(half, isOutside ? -TICK_MM : insetMm + TICK_MM),
       label('referenceEdge', { x: edgeXMm(computed, formed, isOutside, body, to), y: 0 }, { x: 0, y: half.flip }),
       label('keepSide', keepAt(computed, formed, isOutside, insetMm, body), { x: 0, y: 0 }),
+      outlineName(formed, isOutside ? 1 : -1),
       ...ends(formed, from, to, isOutside ? -1 : 1),
     ],
     ...(room === null ? {} : { titleRoom: room }),
@@ -202,6 +205,16 @@ function keepAt({ numbers }: Computed, formed: Formed, isOutside: boolean, inset
   return isFromTail
     ? { x: numbers.soundhole.centreMm, y: half.flip * 2 * KEEP_MM }
     : { x: body.minX - CLEAR_MM / 2, y: (body.minY + body.maxY) / 2 }
+}
+
+/** On the dotted line, away from the line that is cut, halfway between two of its places: figures and other words stand at those. */
+function outlineName({ half, curve, startMm }: Formed, into: 1 | -1): Shape {
+  const [first, second] = half.places.map(({ at }) => at.alongOuterMm)
+  const alongMm = first === undefined || second === undefined ? startMm + curve.lengthMm / 2 : (first + second) / 2
+  const { x, y } = inwardAt(half, alongMm)
+  const at = onSheet(half, insetPoint(curve, alongMm - startMm, into * NAME_MM))
+  const away = onSheet(half, { x: into * x, y: into * y })
+  return { ...label('bodyOutline', at, { x: Math.sign(away.x), y: 0 }), isOptional: false }
 }
 
 /** Which end is which, beside the centreline on the part that is kept. */

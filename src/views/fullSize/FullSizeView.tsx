@@ -8,7 +8,6 @@ import { SEEN_FROM_WORDS } from '../../words/drawing.ts'
 import { DRAWING_WORDS } from '../../words/drawings.ts'
 import { FULL_SIZE_VIEW_WORDS } from '../../words/press.ts'
 import { FIGURE_WORDS } from '../../words/sheets.ts'
-import { templateUse } from '../../words/templates.ts'
 import { useSheetFacts } from '../../ui/sheetFacts.ts'
 import { drawingFigure } from '../sheets/drawingFigure.ts'
 import { useCommission, useShop } from '../workshop.ts'
@@ -18,7 +17,7 @@ import { PrinterFields } from './PrinterFields.tsx'
 import { PressStatus } from './PressStatus.tsx'
 import { SheetFields } from './SheetFields.tsx'
 import { TemplateList } from './TemplateList.tsx'
-import { templateName } from './templateName.ts'
+import { templateName, templatePurpose } from './templateName.ts'
 import { useTemplatePages } from './useTemplatePages.ts'
 import { usePressRun } from './usePressRun.ts'
 import '../sheets/sheets.css'
@@ -65,7 +64,7 @@ export function FullSizeView() {
         <TemplateList refs={refs} chosen={chosen} nameOf={nameOf} onChoose={(ref) => setAsked(templatePaper(ref))} />
         <section className="full-size-piece" aria-labelledby="template-title">
           <h2 id="template-title">{nameOf(shown)}</h2>
-          <p className="second">{templateUse(shown.name)}</p>
+          <p className="second">{templatePurpose(shown, computed, shop)}</p>
           <fieldset className="commands" aria-label={words.look}>
             {(['piece', 'sheets'] as const).map((one) => (
               <button

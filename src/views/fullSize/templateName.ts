@@ -1,11 +1,31 @@
 import type { Computed } from '../../core/compute.ts'
-import { braceRowOf } from '../../drawing/template/braceRef.ts'
-import type { TemplateRef } from '../../drawing/template/template.ts'
-import { templateTitle } from '../../words/templates.ts'
+import { FORM_LINES, type FormLine, formInsetMm } from '../../core/jigs.ts'
+import { braceRowsOf } from '../../drawing/template/braceRef.ts'
+import type { TemplateName, TemplateRef } from '../../drawing/template/template.ts'
+import { figureText } from '../../format/figure.ts'
+import { formatQuantity } from '../../format/formatQuantity.ts'
+import type { ShopDoc } from '../../record/commission.ts'
+import { templateTitle, templateUse } from '../../words/templates.ts'
 
-/** A template by name; a brace by its number among all. */
+/** A template by name; a brace by its number among all, twins that take the same one by both. */
 export const templateName = (ref: TemplateRef, computed: Computed): string =>
   templateTitle(ref, (of) => {
-    const row = braceRowOf(computed, of)
-    return row === null ? null : row + 1
+    const rows = braceRowsOf(computed, of)
+    const first = rows[0]
+    if (first === undefined) return null
+    const { kind, plate } = computed.geometry.bracing.placed[first]!.plan
+    return { numbers: rows.map((row) => row + 1), kind, plate }
   })
+
+const isForm = (name: TemplateName): name is FormLine => (FORM_LINES as readonly TemplateName[]).includes(name)
+
+/** What a template is for; of a form, how far its line runs from the outer face of the sides with the shop's gear, in the shop's unit. */
+export function templatePurpose(
+  { name }: TemplateRef,
+  { geometry }: Computed,
+  { jigs, units }: Pick<ShopDoc, 'jigs' | 'units'>,
+): string {
+  if (!isForm(name)) return templateUse(name)
+  const offMm = Math.abs(formInsetMm(name, geometry.rimSite.sideThicknessMm, jigs))
+  return templateUse(name, figureText(formatQuantity(offMm, 'fineLength', units)))
+}

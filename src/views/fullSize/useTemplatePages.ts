@@ -7,9 +7,8 @@ import type { Page } from '../../papers/page.ts'
 import { revisionCode } from '../../record/revisionCode.ts'
 import { todayHere } from '../../device/today.ts'
 import { PAPER_LETTERING } from '../../words/paperLettering.ts'
-import { templateUse } from '../../words/templates.ts'
 import { useCommission, useShop } from '../workshop.ts'
-import { templateName } from './templateName.ts'
+import { templateName, templatePurpose } from './templateName.ts'
 
 const NONE: readonly Page[] = []
 
@@ -23,7 +22,7 @@ export function useTemplatePages(ref: TemplateRef | null, drawing: Drawing | nul
     const order = {
       drawing,
       title: templateName(ref, computed),
-      use: templateUse(ref.name),
+      use: templatePurpose(ref, computed, shop),
       doc,
       shop,
       revisionCode: revisionCode(doc),

@@ -114,6 +114,27 @@ describe('a line round the outline', () => {
     expect(Math.max(...points.map(({ y }) => -y))).toBeCloseTo(196 - out, 2)
   })
 
+  test.each(DISTANCES)(
+    '%s: the dotted line is called the body outline, on the side where nothing is cut',
+    (line, mm) => {
+      const drawing = drawn(STEEL_STRING.plan, line, 'bass')
+      const [name, ...others] = drawing.shapes.flatMap((shape) =>
+        shape.kind === 'label' && shape.word === 'bodyOutline' ? [shape] : [],
+      )
+      expect(others).toEqual([])
+      expect(name!.isOptional).toBe(false)
+      // 3 mm off the arcs, and by the clearance or the inset further off the line that is cut.
+      expect(offTrace(mirror(name!.at))).toBeCloseTo(3, 1)
+      expect(nearestIn(cutLine(drawing, 200))(name!.at)).toBeCloseTo(3 + mm, 1)
+      // Half-widths are those of the body, whatever is cut.
+      const reach = drawing.shapes.flatMap((shape) =>
+        shape.kind === 'linear' && shape.side === 'left' ? [offTrace(mirror(shape.to))] : [],
+      )
+      expect(reach).toHaveLength(3)
+      for (const off of reach) expect(off).toBeLessThan(0.02)
+    },
+  )
+
   const wide = { mouldClearanceMm: 6, slatMm: 2, blanketMm: 3, caulClearanceMm: 12 }
   const HELD = (['rounded', 'pointed'] as const).flatMap((form) =>
     [STEEL_STRING, NYLON_STRING, SMALL].flatMap(({ name, plan }) => {

@@ -53,7 +53,7 @@ function expectOutline(pages: readonly Page[], read: ReadPdf): void {
   let twice = 0
   pages.forEach((page, i) => {
     const mark = plotOn(page)
-    const wide = read.strokes(i + 1).filter(({ penMm }) => Math.abs(penMm - 0.25) < 0.002)
+    const wide = read.strokes(i + 1).filter(({ penMm }) => Math.abs(penMm - 0.35) < 0.002)
     outline.forEach((point, n) => {
       const at = onPage(mark, point)
       const isShown =
@@ -200,7 +200,7 @@ describe.runIf(canRead)('a printer known to be off', () => {
     const mark = plotOn(pages[0]!)
     const printed = (point: Point) => ({ x: (point.x * measured.across) / 100, y: (point.y * measured.along) / 100 })
     const lines = strokes
-      .filter(({ penMm }) => Math.abs(penMm - 0.25) < 0.005)
+      .filter(({ penMm }) => Math.abs(penMm - 0.35) < 0.005)
       .map((stroke) => ({ ...stroke, points: stroke.points.map(printed) }))
     const corner = printed({ x: mark.xMm, y: mark.yMm })
     for (const point of outline.filter((_, i) => i % 7 === 0)) {

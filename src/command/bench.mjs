@@ -13,13 +13,19 @@ async function main() {
   const { measureSums } = await load('bench.ts')
   const { measureScreen } = await load('benchScreen.ts')
   const { measureDrag } = await load('benchDrag.ts')
+  const { measurePack } = await load('benchPack.ts')
   const server = makeStaticServer(join(ROOT, 'dist'))
   await new Promise((resolve) => server.listen(0, '127.0.0.1', resolve))
   const browser = await launchBrowser()
   let figures
   try {
     const address = `http://localhost:${server.address().port}/`
-    figures = [...measureSums(), ...(await measureScreen(browser, address)), ...(await measureDrag(browser, address))]
+    figures = [
+      ...measureSums(),
+      ...(await measureScreen(browser, address)),
+      ...(await measureDrag(browser, address)),
+      ...(await measurePack(browser, address)),
+    ]
   } finally {
     await browser.close()
     server.close()

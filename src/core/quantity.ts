@@ -1,7 +1,7 @@
 /**
  * What kind of quantity a number is. The kind picks the unit and the rounding a shop reads it in:
  *   bodyLength   lengths, widths, places and depths on the body, radii of the outline and of contours
- *   fineLength   places that are sawn or filed to a hair: frets, slots, strings, saddle; in the unit of bodyLength, finer
+ *   fineLength   places that are cut or filed to a hair: frets, slots, strings, saddle, rings of the rosette; in the unit of bodyLength, finer
  *   across       a place square to the centreline, the bass side negative: told by its side; in the unit of bodyLength
  *   domeRadius   radii of dishes and domes
  *   thickness    thicknesses, allowances, rises, gaps

@@ -56,7 +56,12 @@ export function layBuyingList(order: PaperOrder): readonly Page[] {
           },
           ...groups.map(runOf),
         ]
-  return setOnPages(order, runs, { sheet: buyingList.sheet, showsOf: () => '', scale: null })
+  return setOnPages(order, runs, {
+    sheet: buyingList.sheet,
+    showsOf: () => '',
+    scale: null,
+    otherLengths: ['thickness'],
+  })
 }
 
 /** The parts of an instrument by what they are bought as, with what its plan leaves on. */

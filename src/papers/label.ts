@@ -38,6 +38,7 @@ export function layLabel(order: PaperOrder): readonly Page[] {
       sheet: label.sheet,
       showsOf: () => size,
       scale: label.trueSize,
+      otherLengths: [],
     }),
   ]
 }

@@ -1,7 +1,7 @@
 import type { Computed } from '../core/compute.ts'
 import { countCannot } from '../core/findings.ts'
 import { layCautions } from './blocks/caution.ts'
-import { layTitleBlock, TITLE_BLOCK_MM, type TitledOrder } from './blocks/titleBlock.ts'
+import { layTitleBlock, type OtherLength, TITLE_BLOCK_MM, type TitledOrder } from './blocks/titleBlock.ts'
 import { flowOntoPages, type Run } from './flow.ts'
 import { type Block, MARGIN_MM, type Page, PAPER_SIZES, type PaperSize, shiftBlock } from './page.ts'
 import type { Column } from './pen.ts'
@@ -22,6 +22,8 @@ export interface Titling {
   readonly sheet: string
   readonly showsOf: (blocks: readonly Block[]) => string
   readonly scale: string | null
+  /** As in `TitledPage`. */
+  readonly otherLengths?: readonly OtherLength[]
 }
 
 export const pageSizeMm = (size: PaperSize, lie: Lie): { readonly widthMm: number; readonly heightMm: number } => {
@@ -49,12 +51,12 @@ export function roomOnPage(order: PagedOrder, lie: Lie): { readonly topMm: numbe
 export function framePage(
   order: PagedOrder,
   blocks: readonly Block[],
-  { number, count, lie, sheet, showsOf, scale }: Titling & { number: number; count: number; lie: Lie },
+  { number, count, lie, showsOf, ...titled }: Titling & { number: number; count: number; lie: Lie },
 ): Page {
   const { widthMm, heightMm } = pageSizeMm(order.paperSize, lie)
   const column = columnOf(order.paperSize, lie)
   const warning = misfitWarning(order, column)
-  const title = layTitleBlock(order, { number, count, sheet, shows: showsOf(blocks), scale }, column)
+  const title = layTitleBlock(order, { ...titled, number, count, shows: showsOf(blocks) }, column)
   return {
     size: order.paperSize,
     widthMm,

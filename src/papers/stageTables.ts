@@ -52,9 +52,8 @@ function stationRuns(order: StageSheetOrder, list: 'rim' | 'trebleRim'): readonl
   }))
 }
 
-/** Strings by their place from the bass and the note they are tuned to. */
-const stringNames = ({ doc }: StageSheetOrder): string[] =>
-  doc.plan.strings.set.map(({ note }, i) => `${i + 1} ${formatNote(note)}`)
+/** Strings from the bass, by the note they are tuned to. The trade counts them from the treble: no count of rows stands beside it. */
+const stringNames = ({ doc }: StageSheetOrder): string[] => doc.plan.strings.set.map(({ note }) => formatNote(note))
 
 /** A list whose rows have names; null where it is another kind of list. */
 function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: StageOnSheet): NamedRows | null {

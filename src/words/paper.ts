@@ -58,8 +58,8 @@ export const PAPER_WORDS = {
   sides: { bass: 'Bass side', treble: 'Treble side' },
   /** A piece of a side that is made of more than one, counted from the tail. */
   pieceOfSide: (side: string, piece: number) => `${side}, piece ${piece}`,
-  stationsFrom: (along: string, isLaterPiece: boolean) =>
-    `Stations: ${along.charAt(0).toLowerCase()}${along.slice(1)}, from the ${isLaterPiece ? 'piece’s own tail end' : 'tail'}.`,
+  stationsFrom: (along: string, from: 'tail' | 'tailLine' | 'ownTailLine') =>
+    `Stations: ${along.charAt(0).toLowerCase()}${along.slice(1)}, from the ${{ tail: 'tail', tailLine: 'tail line', ownTailLine: 'piece’s own tail line' }[from]}.`,
   /** Where the plan leaves the blanks as wide as they are. */
   profileOnRim:
     'On this instrument the back profile is brought to on the bent rim: nothing is sawn on the flat blanks, and no widths are printed. The stations stand with the depths of the bare rim.',
@@ -81,7 +81,7 @@ export const PAPER_WORDS = {
     unit: 'Units',
     notToScale: 'drawings not to scale',
     revision: 'Revision',
-    revisionNote: ['typed into the app it', 'shows what changed'],
+    revisionNote: ['type it into the app', 'to see what changed'],
     date: 'Printed',
     page: 'Page',
     pageOf: (page: number, count: number) => `${page} of ${count}`,
@@ -102,7 +102,11 @@ export const PAPER_WORDS = {
     metres: 'metres',
     thousandths: 'thou',
   },
-  unitLine: (body: string, thickness: string, dome: string) =>
-    body === thickness ? `${body}; domes ${dome}` : `body ${body}; thickness ${thickness}; domes ${dome}`,
+  /** null: no length of that kind stands on the paper. */
+  unitLine: (body: string, thickness: string | null, dome: string | null) =>
+    [
+      thickness === null || thickness === body ? body : `body ${body}; thickness ${thickness}`,
+      ...(dome === null ? [] : [`domes ${dome}`]),
+    ].join('; '),
 } as const
 export type PaperWords = typeof PAPER_WORDS

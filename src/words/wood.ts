@@ -91,7 +91,7 @@ export const WOOD_WORDS = {
     spare: 'Left over the slices',
     bought: 'To buy at the least',
   },
-  boughtNote: 'Without knots, checked ends and the shape of real boards: buy more.',
+  boughtNote: 'Counted without knots, checked ends and waste: buy more.',
   offcut: 'Offcut',
   lost: 'Lost to kerf and trim',
 } as const

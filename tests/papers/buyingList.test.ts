@@ -87,3 +87,15 @@ test('boxes are large enough for a pencil’s tick, and the saw’s caution stan
         for (const box of ticksOf(marks)) if (box.kind === 'box') expect(box.widthMm).toBeGreaterThanOrEqual(5)
   expect(pages.flatMap(textsOf).join(' ')).toMatch(/Guards on.*Half of the top/su)
 })
+
+test('names only the units that stand on it: of lengths and thicknesses, of no dome', () => {
+  const order = samplePaperOrder(STEEL_STRING.plan)
+  const unitsOf = (units: typeof order.shop.units) =>
+    layBuyingList({ ...order, shop: { ...order.shop, units } })
+      .flatMap(textsOf)
+      .filter((text) => text.startsWith('Units:'))
+  for (const text of unitsOf({ bodyLength: 'mm', thickness: 'mm', domeRadius: 'metres' }))
+    expect(text).toBe('Units: mm.')
+  for (const text of unitsOf({ bodyLength: 'decimalInch', thickness: 'thousandths', domeRadius: 'feetInches' }))
+    expect(text).toBe('Units: body decimal inches; thickness thou.')
+})

@@ -75,3 +75,9 @@ test('marks to cut along stand in line with the edges and off the label', () => 
     }
   }
 })
+
+test('names only the unit that stands on it', () => {
+  const text = textsOf(layLabel(ORDER)[0]!).join(' ')
+  expect(text).toContain('Units: mm;')
+  expect(text).not.toContain('domes')
+})

@@ -76,8 +76,8 @@ describe('a treble side of its own', () => {
 
   test('the second piece is measured on its own blank, but round the rim from the tail', () => {
     const onBlank = textsOf(blocksOf(CUTAWAY, 'profileBlanks')).join(' ')
-    expect(onBlank.match(/own tail end/gu)).toHaveLength(1)
-    expect(textsOf(blocksOf(CUTAWAY, 'radiusRim')).join(' ')).not.toContain('own tail end')
+    expect(onBlank.match(/own tail line/gu)).toHaveLength(1)
+    expect(textsOf(blocksOf(CUTAWAY, 'radiusRim')).join(' ')).not.toContain('own tail line')
     // The tables say so because the numbers do: the blank starts afresh, the rim runs on.
     const first = sampleOrder(CUTAWAY, 'steelString').computed.numbers.trebleRim.find(({ blank }) => blank === 2)
     expect(first?.alongBlankMm).toBe(0)
@@ -185,4 +185,19 @@ test('stations carry their number, 0 at the tail', () => {
   const stations = blocksOf(STEEL, 'radiusRim').filter(({ kind }) => kind === 'stations')
   const numbered = textsOf(stations).filter((text) => /^\d+$/u.test(text))
   expect(numbered).toEqual(order.computed.numbers.rim.map((_, row) => String(row)))
+})
+
+test('blocks are read when the rim has been trued, and only looked up while their ends stand proud', () => {
+  const name = NUMBER_WORDS['blocks.tail.heightInsideMm'].name
+  for (const key of ['glueBlocks', 'trueRim'] as const) expect(textsOf(blocksOf(STEEL, key)).join(' ')).toContain(name)
+  expect(boxesOf(tablesOf(blocksOf(STEEL, 'glueBlocks')))).toBe(0)
+  // Two blocks of two heights and two slopes each.
+  const singles = tablesOf(blocksOf(STEEL, 'trueRim')).filter(({ kind }) => kind === 'numbers')
+  expect(boxesOf(singles)).toBeGreaterThanOrEqual(8)
+})
+
+test('strings are told by their notes alone: no count of rows stands for a string', () => {
+  const names = textsOf(blocksOf(STEEL, 'makeNutAndSaddle'))
+  for (const note of ['E2', 'A2', 'D3', 'G3', 'B3', 'E4']) expect(names).toContain(note)
+  expect(names.filter((text) => /^\d+ [A-G]/u.test(text))).toEqual([])
 })

@@ -24,8 +24,8 @@ export const ROSETTE_ABOUT = {
     tolerance: CHANNEL_DEPTH,
     measured: onePlace('depthGauge'),
   }),
-  'rosette.rings[].innerRadiusMm': about('bodyLength', RING, { tolerance: 0.1, measured: onePlace('dividers') }),
-  'rosette.rings[].outerRadiusMm': about('bodyLength', RING, { tolerance: 0.1, measured: onePlace('dividers') }),
+  'rosette.rings[].innerRadiusMm': about('fineLength', RING, { tolerance: 0.1, measured: onePlace('dividers') }),
+  'rosette.rings[].outerRadiusMm': about('fineLength', RING, { tolerance: 0.1, measured: onePlace('dividers') }),
   'rosette.rings[].widthMm': about('thickness', RING, { tolerance: 0.05, measured: onePlace('caliper') }),
   'rosette.rings[].hiddenRad': about('angle', HIDDEN),
   'rosette.rings[].hiddenMm': about('bodyLength', HIDDEN),
@@ -33,11 +33,11 @@ export const ROSETTE_ABOUT = {
   'rosette.rings[].gapMm': about('bodyLength', GAP, { measured: onePlace('rule') }),
   'rosette.rings[].stripLengthMm': about('bodyLength', GAP, { measured: onePlace('tape') }),
   'rosette.rings[].visibleRad': about('angle', HIDDEN),
-  'rosette.rings[].innerCutterCircleMm': about('bodyLength', [...RING, 'rosette.cutterMm'], {
+  'rosette.rings[].innerCutterCircleMm': about('fineLength', [...RING, 'rosette.cutterMm'], {
     tolerance: 0.1,
     measured: onePlace('caliper'),
   }),
-  'rosette.rings[].outerCutterCircleMm': about('bodyLength', [...RING, 'rosette.cutterMm'], {
+  'rosette.rings[].outerCutterCircleMm': about('fineLength', [...RING, 'rosette.cutterMm'], {
     tolerance: 0.1,
     measured: onePlace('caliper'),
   }),

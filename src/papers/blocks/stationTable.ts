@@ -36,7 +36,7 @@ export interface StationRun {
   readonly rows: readonly number[]
   /** One for each side that is read. */
   readonly boxes: 1 | 2
-  /** A further piece of its side: its blank is measured from the end it begins with. */
+  /** A further piece of its side: its blank is measured from a tail line of its own. */
   readonly isLaterPiece: boolean
 }
 const isOnBlank = (key: NumberKey): boolean => key.endsWith('.alongBlankMm')
@@ -62,7 +62,10 @@ export function stationsPiece(
   const within = toleranceFigure(order, targetKey, targets[run.rows[0] ?? 0] ?? 'none')
   const caption = [
     `${paper.columns.target}: ${numbers[targetKey].name}${within === null ? '' : `, ${figureText(within.figure)}`}.`,
-    paper.stationsFrom(numbers[alongKey].name, run.isLaterPiece && isOnBlank(alongKey)),
+    paper.stationsFrom(
+      numbers[alongKey].name,
+      !isOnBlank(alongKey) ? 'tail' : run.isLaterPiece ? 'ownTailLine' : 'tailLine',
+    ),
   ].join(' ')
   const places = (left: number) => {
     const right = left + halfMm

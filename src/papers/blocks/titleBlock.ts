@@ -1,3 +1,4 @@
+import type { LengthQuantity } from '../../core/quantity.ts'
 import { formatDate } from '../../format/formatDate.ts'
 import type { Block, Mark } from '../page.ts'
 import { blockOf, boxMark, type Column, level, LINE, linesMarks, textMark, TYPE, upright } from '../pen.ts'
@@ -28,7 +29,11 @@ export interface TitledPage {
   readonly shows: string
   /** To what scale it is drawn, in words; null: nothing is. */
   readonly scale: string | null
+  /** The kinds of length that stand on it besides those of the body; left out: all of them. */
+  readonly otherLengths?: readonly OtherLength[]
 }
+export type OtherLength = Exclude<LengthQuantity, 'bodyLength'>
+const ALL_OTHERS: readonly OtherLength[] = ['thickness', 'domeRadius']
 
 /** The block at the foot of every page: which instrument, what this sheet shows, unit and scale, revision, page. Fields after ISO 7200. */
 export function layTitleBlock(order: TitledOrder, page: TitledPage, column: Column): Block {
@@ -43,7 +48,9 @@ export function layTitleBlock(order: TitledOrder, page: TitledPage, column: Colu
   const text = { sizePt: TYPE.small }
   const client = doc.brief.client.trim() === '' ? titleBlock.forStock : titleBlock.client(doc.brief.client)
 
-  const read = unitLine(units[shop.units.bodyLength], units[shop.units.thickness], units[shop.units.domeRadius])
+  const others = page.otherLengths ?? ALL_OTHERS
+  const unitOf = (kind: OtherLength) => (others.includes(kind) ? units[shop.units[kind]] : null)
+  const read = unitLine(units[shop.units.bodyLength], unitOf('thickness'), unitOf('domeRadius'))
   const unitText = [`${titleBlock.unit}: ${read}`, ...(page.scale === null ? [] : [page.scale])].join('; ')
   const unitLines = wrapText(`${unitText}.`, x2 - x1 - 3, TYPE.caption).slice(0, 2)
   const shows = page.shows === '' ? page.sheet : `${page.sheet}: ${page.shows}`

@@ -11,7 +11,7 @@ export const NECK_BLANK_NAMES: Record<KeysUnder<'neck' | 'head' | 'tuners'>, str
   'neck.woodAtTenthMm': 'Neck under the board, fret 10',
   'neck.stockLengthMm': 'Blank, length',
   'neck.woodBehindRodMm': 'Wood behind the rod',
-  'neck.rodEndsBeforeJointMm': 'Channel ends before the joint',
+  'neck.rodEndsBeforeJointMm': 'Channel ends before the joint (minus: past)',
   'neck.rodToBoltMm': 'Channel to the first bolt',
   'neck.besideRodMm': 'Wood beside the rod',
   'neck.blockBehindTenonMm': 'Block behind the tenon',

@@ -68,28 +68,28 @@ const wordsFor = (end: 'tail' | 'neck'): Record<Name, NumberTexts> => ({
   },
   heightAtFaceMm: {
     what: `Height of the ${end} block on the centreline, where it meets the sides.`,
-    how: 'Caliper on the glue face at the middle.',
+    how: 'Caliper over both ends at the middle, close to the side; less the top where it is glued on.',
     formula:
       'z − b: z the top, b the back over the rim plane, on the centreline one side thickness in from the outer face.',
     from: 'Difference of the two surfaces; derived.',
   },
   heightInsideMm: {
     what: `Height of the ${end} block on the centreline, on the face that looks into the box.`,
-    how: 'Caliper on the inside face at the middle.',
+    how: 'Caliper over both ends at the middle of the inside face; less the top where it is glued on.',
     formula:
       'z − b: z the top, b the back over the rim plane, on the centreline side and block thickness in from the outer face.',
     from: 'Difference of the two surfaces; derived.',
   },
   topSlopeRad: {
     what: 'Slope of the end under the top, glue face to inside face; plus where it rises toward the middle of the body.',
-    how: 'Bevel gauge, stock on the glue face.',
+    how: 'Bevel gauge, stock on the inside face.',
     formula:
       'atan((z2 − z1) ÷ b): z1 and z2 the top over the rim plane at glue face and inside face, b the block’s thickness.',
     from: 'Straight line between both faces; derived.',
   },
   backSlopeRad: {
     what: 'Slope of the end under the back, glue face to inside face; plus where the block grows toward the middle of the body.',
-    how: 'Bevel gauge, stock on the glue face.',
+    how: 'Bevel gauge, stock on the inside face.',
     formula:
       'atan((z1 − z2) ÷ b): z1 and z2 the back over the rim plane at glue face and inside face, b the block’s thickness.',
     from: 'Straight line between both faces; derived.',

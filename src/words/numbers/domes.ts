@@ -48,28 +48,28 @@ export const DOME_WORDS: Record<KeysUnder<'plates' | 'top' | 'back'>, NumberText
   },
   'top.gapAcrossLowerBoutMm': {
     what: 'Rise of the dished top over a straight line from rim to rim at the lower bout.',
-    how: 'Straightedge across the inside of the dished top at the lower bout, gap in the middle.',
+    how: 'Straightedge across the outside of the top at the lower bout, middle on the centreline; gap at the rim lines.',
     formula:
       'Plate at the centreline less plate at the rim. On a sphere Q − √(Q² − y²), Q = √(R² − a²): R dish radius, y half-width, a along from its axis.',
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'top.gapAcrossWaistMm': {
     what: 'Rise of the dished top over a straight line from rim to rim at the waist.',
-    how: 'Straightedge across the inside of the dished top at the waist, gap in the middle.',
+    how: 'Straightedge across the outside of the top at the waist, middle on the centreline; gap at the rim lines.',
     formula:
       'Plate at the centreline less plate at the rim. On a sphere Q − √(Q² − y²), Q = √(R² − a²): R dish radius, y half-width, a along from its axis.',
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'top.gapAcrossUpperBoutMm': {
     what: 'Rise of the dished top over a straight line from rim to rim at the upper bout; nothing where it is flat.',
-    how: 'Straightedge across the inside of the dished top at the upper bout, gap in the middle.',
+    how: 'Straightedge across the outside of the top at the upper bout, middle on the centreline; gap at the rim lines.',
     formula:
       'Plate at the centreline less plate at the rim. On a sphere Q − √(Q² − y²), Q = √(R² − a²): R dish radius, y half-width, a along from its axis; flat: 0.',
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'top.gapAlongMm': {
     what: 'Rise of the dished top over a straight line from tail to neck, half-way along.',
-    how: 'Straightedge along the centreline, tail to neck, gap half-way.',
+    how: 'Straightedge along the outside of the top on the centreline, touching half-way; mean of the gaps at tail and neck.',
     formula:
       'Plate half-way along less the mean of both ends. Sphere to the rim: R − √(R² − L²/4), R dish radius, L body length.',
     from: 'Pythagoras on the section through the dome’s axis; derived.',
@@ -102,28 +102,28 @@ export const DOME_WORDS: Record<KeysUnder<'plates' | 'top' | 'back'>, NumberText
   },
   'back.gapAcrossLowerBoutMm': {
     what: 'Hollow of the dished back under a straight line from rim to rim at the lower bout.',
-    how: 'Straightedge across the inside of the back at the lower bout, gap in the middle.',
+    how: 'Straightedge across the outside of the back at the lower bout, middle on the centreline; gap at the rim lines.',
     formula:
       'Sphere: Q − √(Q² − y²), Q = √(R² − a²): R dish radius, y half-width, a along from its axis. Arched across: (R − √(R² − y²)) ÷ cos of its taper. Flat: 0.',
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'back.gapAcrossWaistMm': {
     what: 'Hollow of the dished back under a straight line from rim to rim at the waist.',
-    how: 'Straightedge across the inside of the back at the waist, gap in the middle.',
+    how: 'Straightedge across the outside of the back at the waist, middle on the centreline; gap at the rim lines.',
     formula:
       'Sphere: Q − √(Q² − y²), Q = √(R² − a²): R dish radius, y half-width, a along from its axis. Arched across: (R − √(R² − y²)) ÷ cos of its taper. Flat: 0.',
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'back.gapAcrossUpperBoutMm': {
     what: 'Hollow of the dished back under a straight line from rim to rim at the upper bout.',
-    how: 'Straightedge across the inside of the back at the upper bout, gap in the middle.',
+    how: 'Straightedge across the outside of the back at the upper bout, middle on the centreline; gap at the rim lines.',
     formula:
       'Sphere: Q − √(Q² − y²), Q = √(R² − a²): R dish radius, y half-width, a along from its axis. Arched across: (R − √(R² − y²)) ÷ cos of its taper. Flat: 0.',
     from: 'Pythagoras on the section through the dome’s axis; derived.',
   },
   'back.gapAlongMm': {
     what: 'Hollow of the dished back under a straight line from tail to neck, half-way along.',
-    how: 'Straightedge along the inside of the back on the centreline, gap half-way.',
+    how: 'Straightedge along the outside of the back on the centreline, touching half-way; mean of the gaps at tail and neck.',
     formula:
       '√(R² − u²) − √(R² − u² − c²/4): R dish radius, u from half-way to the axis, c tail to neck along the taper. Not dished along: 0.',
     from: 'Pythagoras on the section through the dome’s axis; derived.',

@@ -60,7 +60,7 @@ export const NECK_BLANK_WORDS: Record<KeysUnder<'neck' | 'head' | 'tuners'>, Num
     from: 'Plain difference; derived. That 5 mm should stay is common practice.',
   },
   'neck.rodEndsBeforeJointMm': {
-    what: 'Negative: it runs on past the joint.',
+    what: 'Minus: it runs on past the joint.',
     how: 'Rule along the neck’s face.',
     formula: 'Nut to joint − (beginning + length of the channel).',
     from: DIFFERENCE,

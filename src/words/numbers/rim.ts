@@ -12,7 +12,7 @@ const ROW_WORDS: Record<RowName, NumberTexts> = {
     from: 'Arc length; derived.',
   },
   alongBlankMm: {
-    what: 'Where the same station stands on the flat blank: from its tail end, trim left out, at mid-thickness.',
+    what: 'Where the same station stands on the flat blank: from its tail line, trim left out, at mid-thickness.',
     how: null,
     formula: 's − t/2 × turn: s round the outside, t side thickness, turn of the outline from the tail, in radians.',
     from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',

@@ -85,7 +85,7 @@ export const SIDE_WORDS: Record<KeysUnder<'sides' | 'blanks'>, NumberTexts> = {
     from: 'Plain sum; derived.',
   },
   'sides.waistMarkOnBlankMm': {
-    what: 'Where the waist falls on the flat blank, from its tail end, trim left out.',
+    what: 'Where the waist falls on the flat blank, from its tail line, trim left out.',
     how: 'Rule along the straight edge from the tail line.',
     formula: 's − t/2 × turn: s round the outside to the waist, t side thickness, turn from tail to waist in radians.',
     from: 'Length of a parallel curve; derived. That wood keeps its length at mid-thickness is common practice.',

@@ -36,15 +36,15 @@ export const BODY_STAGE_WORDS: Readonly<Record<BodyStage, StageWords>> = {
     lines: [
       'Shoot one edge dead straight: it is the top edge, and everything is measured from it.',
       'Lay the sides as a mirrored pair. Mark show face, BASS and TREBLE, tail and neck on both.',
-      'Square a line across for the tail end, leave the trim outside it, and mark the waist from that line.',
+      'Square the tail line across: station 0. Leave the trim outside it; waist and stations are measured from it.',
     ],
   },
   profileBlanks: {
     title: 'Saw the back profile on the blanks',
     lines: [
-      'Measure along the straight edge from the trimmed tail end; square off each width from that edge.',
+      'Measure along the straight edge from the tail line, not from the blank’s end; square off each width from that edge.',
       'Join the points with a springy batten and look along it before sawing: the line has no bumps.',
-      'Saw outside the line. The allowance is already in these widths.',
+      'Saw outside the line, then true to it. The allowance is already in these widths.',
     ],
   },
   bendSides: {
@@ -79,7 +79,7 @@ export const BODY_STAGE_WORDS: Readonly<Record<BodyStage, StageWords>> = {
     lines: [
       'Dry-clamp first: centre line on centre line, no light at the face.',
       'Square the neck block to the rim plane, not to the dished edge.',
-      'Leave both ends proud of the side by the allowance; heights are trimmed with the rim.',
+      'Leave both ends proud of the side by the allowance: heights and slopes below are cut and read with the trued rim.',
       'Check the squeeze-out on the inside before it sets.',
     ],
   },
@@ -114,7 +114,7 @@ export const BODY_STAGE_WORDS: Readonly<Record<BodyStage, StageWords>> = {
       'Over the dish again, back then top, until the chalk goes all round.',
       'Where the plan has a flat upper bout: plane rim and neck block to it, straightedge on both sides.',
       'Set the rim down and press opposite corners: it must not rock.',
-      'Measure the depths a last time. These are what the box is closed on.',
+      'Measure rim and blocks when nothing more comes off. These are the depths the box is closed on.',
     ],
   },
   joinTop: {
@@ -163,7 +163,7 @@ export const BODY_STAGE_WORDS: Readonly<Record<BodyStage, StageWords>> = {
     lines: [
       'Take the ends down to what is let into the lining.',
       'Carve in rounds, both sides alike, and tap or press between rounds.',
-      'The straightedge from rim line to rim line shows whether the dome has held.',
+      'A straightedge across the outside, middle on the centre line, shows by its gaps at the rim lines whether the dome has held.',
       'Stop early: wood comes off the closed box only from outside.',
     ],
   },
@@ -212,7 +212,7 @@ export const BODY_STAGE_WORDS: Readonly<Record<BodyStage, StageWords>> = {
     lines: [
       'Glue the back as the top: centre line first, then outward both ways.',
       'When it has set, measure the body with its plates on, square to the rim plane.',
-      'Straightedge along the centre line, middle on the crown: both ends read the same gap.',
+      'Straightedge along the centre line outside, touching half-way: read the gap at tail and neck and take the mean.',
       'What stands here is what the neck is set to.',
     ],
   },

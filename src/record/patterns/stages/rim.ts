@@ -1,4 +1,17 @@
+import type { NumberKey } from '../../../core/catalogue.ts'
 import { stage } from './stagePattern.ts'
+
+/** How high the blocks stand and how their ends slope: left proud when they are glued in, read when the rim has been trued. */
+const BLOCK_ENDS = [
+  'blocks.tail.heightAtFaceMm',
+  'blocks.tail.heightInsideMm',
+  'blocks.tail.topSlopeRad',
+  'blocks.tail.backSlopeRad',
+  'blocks.neck.heightAtFaceMm',
+  'blocks.neck.heightInsideMm',
+  'blocks.neck.topSlopeRad',
+  'blocks.neck.backSlopeRad',
+] as const satisfies readonly NumberKey[]
 
 /** Wood, sides and rim. */
 export const RIM_STAGES = {
@@ -74,18 +87,8 @@ export const RIM_STAGES = {
     drawings: ['blockTail', 'blockNeck'],
   }),
   glueBlocks: stage({
-    numbers: [
-      'blocks.tail.heightAtFaceMm',
-      'blocks.tail.heightInsideMm',
-      'blocks.tail.topSlopeRad',
-      'blocks.tail.backSlopeRad',
-      'blocks.neck.heightAtFaceMm',
-      'blocks.neck.heightInsideMm',
-      'blocks.neck.topSlopeRad',
-      'blocks.neck.backSlopeRad',
-      'blocks.neck.trebleReachMm',
-    ],
-    lookUp: ['blocks.neck.trebleReachMm'],
+    numbers: [...BLOCK_ENDS, 'blocks.neck.trebleReachMm'],
+    lookUp: [...BLOCK_ENDS, 'blocks.neck.trebleReachMm'],
     cautions: ['glue'],
     drawings: ['side'],
   }),
@@ -166,6 +169,7 @@ export const RIM_STAGES = {
       'top.neckEdgeMm',
       'sides.depthAtTailMm',
       'sides.depthAtNeckPlanedMm',
+      ...BLOCK_ENDS,
       'places[].depthMm',
       'places[].topBevelRad',
       'places[].backBevelRad',

@@ -1,7 +1,7 @@
 import type { Computed } from '../../core/compute.ts'
-import { FORM_LINES, type FormLine, formInsetMm } from '../../core/jigs.ts'
 import { braceRowsOf } from '../../drawing/template/braceRef.ts'
-import type { TemplateName, TemplateRef } from '../../drawing/template/template.ts'
+import { formOffMm } from '../../drawing/template/formOff.ts'
+import type { TemplateRef } from '../../drawing/template/template.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import type { ShopDoc } from '../../record/commission.ts'
@@ -17,15 +17,12 @@ export const templateName = (ref: TemplateRef, computed: Computed): string =>
     return { numbers: rows.map((row) => row + 1), kind, plate }
   })
 
-const isForm = (name: TemplateName): name is FormLine => (FORM_LINES as readonly TemplateName[]).includes(name)
-
 /** What a template is for; of a form, how far its line runs from the outer face of the sides with the shop's gear, in the shop's unit. */
 export function templatePurpose(
   { name }: TemplateRef,
-  { geometry }: Computed,
+  computed: Computed,
   { jigs, units }: Pick<ShopDoc, 'jigs' | 'units'>,
 ): string {
-  if (!isForm(name)) return templateUse(name)
-  const offMm = Math.abs(formInsetMm(name, geometry.rimSite.sideThicknessMm, jigs))
-  return templateUse(name, figureText(formatQuantity(offMm, 'fineLength', units)))
+  const offMm = formOffMm(name, computed, jigs)
+  return templateUse(name, offMm === null ? null : figureText(formatQuantity(offMm, 'fineLength', units)))
 }

@@ -175,7 +175,8 @@ describe('the list of templates', () => {
     // On a dome of 14 m the finger braces, 79 and 72 mm long, rise 0.055 and 0.047 mm: one is sawn to an arch, the other is not.
     const shallow = withField(STEEL_STRING.plan, 'top.radiusMm', 14000)
     const fingers = ids.filter((id) => STEEL_STRING.plan.bracing.braces[id]!.kind === 'finger')
-    expect(fingers.map((id) => of(shallow, 'braceArch').includes(id)).toSorted()).toEqual([false, true])
+    expect(fingers).toHaveLength(2)
+    expect(fingers.filter((id) => of(shallow, 'braceArch').includes(id))).toHaveLength(1)
     expect(of(shallow, 'braceArch')).toEqual(ids.filter((id) => !isStraight(shallow, id)))
   })
 

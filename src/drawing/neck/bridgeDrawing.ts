@@ -6,6 +6,7 @@ import { label, ordinate, outside } from '../dimension.ts'
 import type { Drawing, Shape } from '../drawing.ts'
 import { figured, figuredAcross } from '../figured.ts'
 import { circle, closed, drawn, rectangle, through } from '../line.ts'
+import { tieHoleCut, tieHolesAbove } from './tieHoles.ts'
 
 const PIN_MM = 2.5
 const OVER_MM = 12
@@ -39,7 +40,9 @@ export function bridgeDrawing({ numbers, geometry }: Computed, bridge: BridgePla
       closed(through([slotCorner(-sl, -sw), slotCorner(-sl, sw), slotCorner(sl, sw), slotCorner(sl, -sw)])),
     ),
     drawn('thin', through([lineAt(bassY - 6), lineAt(trebleY + 6)])),
-    ...n.pins.map(({ atMm, acrossMm }) => drawn('edge', circle({ x: atMm, y: acrossMm }, PIN_MM))),
+    ...(bridge.holds === 'pins'
+      ? n.pins.map(({ atMm, acrossMm }) => drawn('edge', circle({ x: atMm, y: acrossMm }, PIN_MM)))
+      : tieHolesAbove(n.pins, b)),
     ...lines.map((one, i) =>
       drawn(
         'ghost',
@@ -156,7 +159,7 @@ export function bridgeSectionDrawing({ numbers, geometry }: Computed, bridge: Br
             ]),
           ),
         ]
-      : []),
+      : tieHoleCut(bridge, b)),
   ]
   const bounds = shapesBounds(shapes)
   return {

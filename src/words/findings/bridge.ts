@@ -32,7 +32,7 @@ export const BRIDGE_FINDINGS: WritersFor<BridgeCode> = {
   breakAngleSmall: ({ value, number }) => ({
     title: 'A string hardly bends over the saddle',
     sentence: `Over the saddle ${stringName(number('string'))} bends down by ${value('breakRad', 'angle') ?? 'little'}; under 6° it may not press enough to sound well.`,
-    mend: 'Saddle to pins or holes: make it less. Or more Saddle showing. Ramps cut from the pin holes help as well.',
+    mend: 'Saddle to pins or holes: make it less. Or more Saddle showing. With pins, ramps cut from their holes help as well.',
   }),
   breakAngleGreat: ({ value, number }) => ({
     title: 'A string bends steeply over the saddle',

@@ -79,7 +79,7 @@ export const BRACING_NAMES: Record<BracingKey, string> = {
     neckWidthMm: 'Bridge plate, width toward the neck',
     thicknessMm: 'Bridge plate, thickness',
     wingsBeyondMm: 'Bridge’s wings beyond the plate',
-    besidePinsMm: 'Bridge plate beside the pins',
+    besidePinsMm: 'Bridge plate beside pins or holes',
     toBraceMm: 'Bridge plate to the nearest brace',
   }),
 }

@@ -31,7 +31,7 @@ export const BRIDGE_NAMES: Record<KeysUnder<'bridge' | 'pins'>, string> = {
   'bridge.slotDepthMm': 'Saddle slot, depth',
   'bridge.holdsAtMm': 'Pins or holes stand at',
   'bridge.holdsSlantRad': 'Slant of pins or holes',
-  'bridge.plateBehindHoldsMm': 'Plate behind the pins',
+  'bridge.plateBehindHoldsMm': 'Plate behind pins or holes',
   'bridge.plateBeforeSaddleMm': 'Plate before the saddle',
   'pins[].atMm': 'Hole stands at',
   'pins[].acrossMm': 'Hole, across',

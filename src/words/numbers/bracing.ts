@@ -182,8 +182,8 @@ export const BRACING_NUMBER_WORDS: Record<Key, NumberTexts> = {
   'bridgePlate.besidePinsMm': {
     what: 'How far the plate reaches sideways past the outermost pin or hole; minus where it falls short.',
     how: null,
-    formula: 'Half the plate’s width at the pin − the pin’s distance from the centreline; the least of all.',
-    from: 'Plain difference; derived. Where the pins stand hangs on compensation, an estimate.',
+    formula: 'Half the plate’s width at the pin or hole − its distance from the centreline; the least of all.',
+    from: 'Plain difference; derived. Where pins and holes stand hangs on compensation, an estimate.',
   },
   'bridgePlate.toBraceMm': {
     what: 'Room between the plate and the nearest brace of the top; minus where it lies over one. Fans and patches do not count.',

@@ -163,9 +163,9 @@ export const BRIDGE_NUMBER_WORDS: Record<KeysUnder<'bridge' | 'pins'>, NumberTex
     from: STRAIGHT,
   },
   'bridge.plateBehindHoldsMm': {
-    what: 'How far the bridge plate reaches past the rearmost pin toward the tail.',
+    what: 'How far the bridge plate reaches past the rearmost pin or hole toward the tail.',
     how: null,
-    formula: 'Rearmost pin − where the plate begins.',
+    formula: 'Rearmost pin or hole − where the plate begins.',
     from: 'Plain difference; derived. Compensation is an estimate.',
   },
   'bridge.plateBeforeSaddleMm': {
@@ -175,7 +175,7 @@ export const BRIDGE_NUMBER_WORDS: Record<KeysUnder<'bridge' | 'pins'>, NumberTex
     from: 'Plain difference; derived. Compensation is an estimate.',
   },
   'pins[].atMm': {
-    what: 'Middle of the pin’s or tie hole, from the tail.',
+    what: 'Middle of the pin’s hole, or where the tie hole comes out behind the saddle, from the tail.',
     how: 'Rule along the centreline, squared across.',
     formula: 'Where the line of the holes crosses its place across.',
     from: LINE,

@@ -85,9 +85,9 @@ describe('the cut list', () => {
     // 1.2 of kerf along and across: 191.2 by 64.2 by 6.35 are 77 947 mm³; over 2 359 737 mm³ a board foot: 0.033, and up.
     const group = screen.getAllByRole('region', { name: 'Bridge plate, 1/4 (6.35 mm)' })[0]!
     expect(within(group).getByText('To buy at the least: 0.08 l, or 0.1 board feet.')).toBeInTheDocument()
-    // 180 by 60 by 2.4 is 25 920 mm³; 190 by 63 by 3.4 is 40 698 mm³.
+    // 180 by 60 by 2.4 is 25 920 mm³; 190 by 63 by 3.4 is 40 698 mm³, with the saw less than a twentieth of a board foot (2 359 737 mm³).
     expect(within(group).getByText(/In the instrument 0\.03 l\. Rough pieces 0\.04 l/)).toBeInTheDocument()
-    expect(rowIn('To buy', 'Bridge plate')).toEqual(['–', '1/4', '6.35', '0.08', '0.1'])
+    expect(rowIn('To buy', 'Bridge plate')).toEqual(['–', '1/4', '6.35', '0.08', 'off-cut'])
     await retype('Pieces longer by', '100')
     expect(rowIn('Bridge plate, 1/4 (6.35 mm)', 'Bridge plate')[4]).toBe('280.0')
     // 281.2 by 64.2 by 6.35.
@@ -99,7 +99,7 @@ describe('the cut list', () => {
     await retype('Bridge', 'Plum')
     expect(watched.record.doc.plan.cutting.woods.bridge).toBe('Plum')
     expect(screen.getByRole('heading', { name: 'Bridge: Plum, 2/4 (12.7 mm)' })).toBeInTheDocument()
-    expect(rowIn('To buy', 'Bridge').slice(0, 3)).toEqual(['Plum', '2/4', '12.7'])
+    expect(rowIn('To buy', 'Bridge').slice(0, 3)).toEqual(['Plum', '2/4', '12.70'])
     await userEvent.click(field('Small parts'))
     await userEvent.paste('x'.repeat(81))
     expect(watched.record.doc.plan.cutting.woods.fittings).toBe('')
@@ -119,7 +119,7 @@ describe('the cut list', () => {
     await userEvent.click(buying!)
     const [buyingName, buyingText] = vi.mocked(saveFile).mock.calls[1]!
     expect(buyingName).toBe('27-01-buying-list.csv')
-    expect(buyingText).toContain('Bridge plate,–,1/4,6.35,0.08,0.1')
+    expect(buyingText).toContain('Bridge plate,–,1/4,6.35,0.08,off-cut')
   })
 
   it('is printed by a press, under the name of its instrument', async () => {

@@ -63,8 +63,8 @@ describe('the rosette sheet', () => {
     const answer = screen.getAllByText('Cutter circle, hole')[0]!.closest('.big-figure')
     expect(answer).toHaveTextContent('47.5')
     const row = screen.getAllByRole('row')[1]!
-    // Ring 1: 56 + 1.5/2 and 57.5 - 1.5/2 both 56.75, to the tenth.
-    expect(within(row).getAllByText(/56\.8/)).toHaveLength(2)
+    // Ring 1: 56 + 1.5/2 and 57.5 - 1.5/2 both 56.75.
+    expect(within(row).getAllByText(/56\.75/)).toHaveLength(2)
   })
 
   it('sends a half-typed radius nowhere', async () => {

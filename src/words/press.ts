@@ -71,7 +71,7 @@ export const PACK_WORDS = {
     buyingList: 'Cut list and buying list',
     label: 'Label',
   },
-  stages: (count: number) => (count === 1 ? 'Stage sheet, 1 stage' : `Stage sheets, all ${count} stages`),
+  stages: (count: number) => (count === 1 ? 'Stage sheet, 1 stage' : `Stage sheets, ${count} stages`),
   stage: (title: string) => `Stage sheet: ${title}`,
   all: 'All',
   none: 'None',

@@ -153,21 +153,30 @@ describe('the sheet of packs', () => {
     const { user, bench, now, deliver, mark } = await open('pack')
     const { undo } = bench.commission.store.getState()
     expect(screen.getByText('Nothing has left for this instrument yet.')).toBeVisible()
-    now.set('specification', 'AAAAAA').set('drawings', 'BBBBBB')
+    const [first, second] = Object.keys(bench.commission.store.getState().record!.doc.stages).map(
+      (stage) => `stage:${stage}`,
+    )
+    now.set('specification', 'AAAAAA').set('drawings', 'BBBBBB').set(first!, 'DDDDDD').set(second!, 'EEEEEE')
     await user.click(button('Make one PDF'))
     await deliver('pack.pdf')
     await mark([
       { paper: 'specification', print: 'AAAAAA' },
       { paper: 'drawings', print: 'BBBBBB' },
+      { paper: first!, print: 'DDDDDD' },
+      { paper: second!, print: 'EEEEEE' },
     ])
     expect(await screen.findByText('Everything that left still holds.')).toBeVisible()
     expect(bench.commission.store.getState().undo).toEqual(undo)
-    now.set('drawings', 'CCCCCC')
+    // Sheets of stages that hold share a row; one that does not has its own.
+    expect(screen.getByRole('row', { name: /^Stage sheets, 2 stages/u })).toBeVisible()
+    now.set('drawings', 'CCCCCC').set(second!, 'FFFFFF')
     act(() => void bench.commission.change('plan.rim.depthAtTailMm', 104, bench.newGesture()))
-    expect(await screen.findByText(/^One paper shows what is no longer so/u)).toBeVisible()
+    expect(await screen.findByText(/^2 papers show what is no longer so/u)).toBeVisible()
     const row = screen.getByRole('row', { name: /^Shop drawings/u })
     expect(within(row).getByText('changed since')).toBeVisible()
+    expect(screen.getByRole('row', { name: /^Stage sheet, 1 stage/u })).toBeVisible()
+    expect(screen.getAllByRole('row', { name: /^Stage sheet: .* changed since$/u })).toHaveLength(1)
     await user.click(button('Only what no longer holds'))
-    expect(screen.getByText('One paper chosen')).toBeVisible()
+    expect(screen.getByText('2 papers chosen')).toBeVisible()
   })
 })

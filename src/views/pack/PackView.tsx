@@ -14,6 +14,7 @@ import { paperName } from './paperName.ts'
 import { WhatLeft } from './WhatLeft.tsx'
 import { usePaperStandings } from './usePaperStandings.ts'
 import '../sheets/sheets.css'
+import '../sheets/tables.css'
 import '../fullSize/fullSize.css'
 import './pack.css'
 

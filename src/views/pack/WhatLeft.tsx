@@ -1,4 +1,5 @@
 import { formatMoment } from '../../format/formatMoment.ts'
+import { parsePaperId } from '../../papers/paperId.ts'
 import { PACK_WORDS } from '../../words/press.ts'
 import type { PaperStanding, PaperStandings } from './usePaperStandings.ts'
 
@@ -14,8 +15,9 @@ export function WhatLeft({
   readonly standings: PaperStandings
   readonly nameOf: (paper: string) => string
 }) {
-  const rows = [...standings.values()].toSorted((a, b) => RANK[a.holds] - RANK[b.holds])
-  const stale = rows.filter(({ holds }) => holds === 'no').length
+  const all = [...standings.values()].toSorted((a, b) => RANK[a.holds] - RANK[b.holds])
+  const stale = all.filter(({ holds }) => holds === 'no').length
+  const rows = [...all.filter((one) => !isStageThatHolds(one)).map(rowOf(nameOf)), ...stagesThatHold(all)]
   return (
     <section className="what-left" aria-labelledby="what-left">
       <h2 id="what-left">{words.left}</h2>
@@ -32,9 +34,9 @@ export function WhatLeft({
             </tr>
           </thead>
           <tbody>
-            {rows.map(({ paper, at, revision, holds }) => (
-              <tr key={paper} data-holds={holds}>
-                <th scope="row">{nameOf(paper)}</th>
+            {rows.map(({ key, name, at, revision, holds }) => (
+              <tr key={key} data-holds={holds}>
+                <th scope="row">{name}</th>
                 <td>{formatMoment(at)}</td>
                 <td>{revision}</td>
                 <td>{words.holds[holds]}</td>
@@ -45,4 +47,26 @@ export function WhatLeft({
       )}
     </section>
   )
+}
+
+interface Row extends Pick<PaperStanding, 'at' | 'revision' | 'holds'> {
+  readonly key: string
+  readonly name: string
+}
+
+const rowOf =
+  (nameOf: (paper: string) => string) =>
+  ({ paper, at, revision, holds }: PaperStanding): Row => ({ key: paper, name: nameOf(paper), at, revision, holds })
+
+const isStageThatHolds = ({ paper, holds }: PaperStanding): boolean =>
+  holds === 'yes' && parsePaperId(paper)?.kind === 'stage'
+
+/** Stage sheets that still hold, one row for each revision they carry: there are dozens, and nothing is to be done about them. */
+function stagesThatHold(all: readonly PaperStanding[]): Row[] {
+  const holding = all.filter(isStageThatHolds)
+  return [...new Set(holding.map(({ revision }) => revision))].map((revision) => {
+    const same = holding.filter((one) => one.revision === revision)
+    const at = same.reduce((last, one) => (one.at > last ? one.at : last), '')
+    return { key: `stages ${revision}`, name: words.stages(same.length), at, revision, holds: 'yes' }
+  })
 }

@@ -54,6 +54,21 @@ export const bracesInOrder = (braces: { readonly [id: string]: BracePlan }): Bra
     .map(([id, brace]) => ({ id, brace }))
     .sort((a, b) => compareText(a.brace.order, b.brace.order) || compareText(a.id, b.id))
 
+/** Of braces in their order, those that decide where one of them stands: itself, each it stops at, each those stop at, and so on. */
+export function bracesBehind(entries: readonly BraceEntry[], id: string): BraceEntry[] {
+  const needed = new Set([id])
+  // A brace is found behind another at most once, so as many rounds as there are braces find them all.
+  for (let round = 0; round < entries.length; round++) {
+    const before = needed.size
+    for (const { id: own, brace } of entries)
+      if (needed.has(own))
+        for (const { stops, braceId } of [brace.from, brace.to])
+          if (stops === 'brace' && braceId !== null) needed.add(braceId)
+    if (needed.size === before) break
+  }
+  return entries.filter((entry) => needed.has(entry.id))
+}
+
 const compareText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0)
 
 const mirrorEnd = (end: BraceEndPlan): BraceEndPlan => ({

@@ -3,7 +3,7 @@ import type { PlateSide } from '../../../core/boxPlan.ts'
 import type { Point } from '../../../core/geometry/point.ts'
 import { innerRimOf } from '../../../core/instrument/brace/innerRim.ts'
 import { type BraceEndName, type MovedEnds, movedEnd } from '../../../core/instrument/brace/movedEnd.ts'
-import { bracesInOrder, placeBraces } from '../../../core/instrument/brace/placedBrace.ts'
+import { bracesBehind, bracesInOrder, placeBraces } from '../../../core/instrument/brace/placedBrace.ts'
 import { acrossPlate, braceCommands, movedBraces } from '../../../drawing/box/bracingFrame.ts'
 import { BRACE_END_RANGES } from '../../../record/boxFields.ts'
 import { moveBraceEnds } from '../../../record/changes/braces.ts'
@@ -56,7 +56,8 @@ export function useBraceHands(
     const values = moving === null ? null : endsAt(moving.end, moving.to)
     if (brace === undefined || chosen === undefined || moving === null || values === null) return []
     const next = { ...brace, from: { ...brace.from, ...values.from }, to: { ...brace.to, ...values.to } }
-    const all = placeBraces(bracesInOrder({ ...plan.bracing.braces, [chosen.id]: next }), rim)
+    const behind = bracesBehind(bracesInOrder({ ...plan.bracing.braces, [chosen.id]: next }), chosen.id)
+    const all = placeBraces(behind, rim)
     return all.filter(({ id }) => id === chosen.id)
   }, [chosen, moving, endsAt, plan, rim])
   const overlay = useMemo(() => movedBraces(moved, rim, plate, handed), [moved, rim, plate, handed])

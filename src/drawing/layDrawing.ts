@@ -112,8 +112,10 @@ function textsOf({ formatValue }: Sheet): TextOf {
     const before = known.get(figured)
     if (before !== undefined) return before
     const { sign, value, quantity, isUnsigned } = figured
+    // Where its place says on which side it lies, neither a minus nor the side's name is set with it.
     const shown = isUnsigned === true && typeof value === 'number' ? Math.abs(value) : value
-    const text = `${sign === undefined ? '' : `${sign}\u2009`}${formatValue(shown, quantity)}`
+    const read = isUnsigned === true && quantity === 'across' ? 'bodyLength' : quantity
+    const text = `${sign === undefined ? '' : `${sign}\u2009`}${formatValue(shown, read)}`
     known.set(figured, text)
     return text
   }

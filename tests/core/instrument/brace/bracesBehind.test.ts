@@ -18,7 +18,13 @@ describe('the braces that decide where one stands', () => {
       const [few, whole] = [placeBraces(bracesBehind(entries, id), rim), all].map((placed) =>
         placed
           .filter((one) => one.id === id)
-          .map(({ half, lengthMm, from, to, corners }) => ({ half, lengthMm, from: from.point, to: to.point, corners })),
+          .map(({ half, lengthMm, from, to, corners }) => ({
+            half,
+            lengthMm,
+            from: from.point,
+            to: to.point,
+            corners,
+          })),
       )
       expect(few).toEqual(whole)
     }

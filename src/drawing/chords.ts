@@ -1,5 +1,6 @@
 import type { Point } from '../core/geometry/point.ts'
 import { arcCubics } from './arcCubics.ts'
+import { cubicSteps } from './cubicSteps.ts'
 import type { Bounds, PathCommand } from './drawing.ts'
 
 export interface Chord {
@@ -9,7 +10,6 @@ export interface Chord {
 
 /** How far a chord may stand off its curve. */
 export const CHORD_MM = 0.02
-const MOST_STEPS = 400
 
 /** Straight lines that keep within 0.02 mm of a path: to ask where it runs, not to draw it. */
 export function chordsOf(commands: readonly PathCommand[]): Chord[] {
@@ -31,20 +31,7 @@ export function chordsOf(commands: readonly PathCommand[]): Chord[] {
         break
       case 'C': {
         const [, bx, by, cx, cy, dx, dy] = command
-        const a = at
-        // A chord over 1/n of a curve departs from it by at most 6 / 8n² of the larger second difference of its handles.
-        const bend = Math.max(
-          Math.hypot(a.x - 2 * bx + cx, a.y - 2 * by + cy),
-          Math.hypot(bx - 2 * cx + dx, by - 2 * cy + dy),
-        )
-        const steps = Math.min(Math.max(Math.ceil(Math.sqrt((0.75 * bend) / CHORD_MM)), 1), MOST_STEPS)
-        for (let i = 1; i <= steps; i++) {
-          const t = i / steps
-          const s = 1 - t
-          const on = (p: number, q: number, r: number, z: number) =>
-            s * s * s * p + 3 * s * s * t * q + 3 * s * t * t * r + t * t * t * z
-          goTo({ x: on(a.x, bx, cx, dx), y: on(a.y, by, cy, dy) })
-        }
+        for (const to of cubicSteps([at, { x: bx, y: by }, { x: cx, y: cy }, { x: dx, y: dy }], CHORD_MM)) goTo(to)
         break
       }
       case 'Z':

@@ -4,6 +4,7 @@ import { fileOfBundle } from '../record/door.ts'
 import { isPlainObject } from '../record/path.ts'
 import type { DoorProblem } from '../record/problem.ts'
 import { accept, type Result, refuse } from '../record/result.ts'
+import { fileStem } from './fileStem.ts'
 
 /** No commission with its whole log comes near this; more is refused before it is read. */
 export const MOST_MEGABYTES = 30
@@ -20,8 +21,7 @@ export function writeCommissionFile(bundle: Bundle, shop: ShopDoc, savedAt: stri
 
 /** A name the file can be saved under anywhere: number and title without signs that some system forbids. */
 export function commissionFileName(doc: { readonly number: string; readonly title: string }): string {
-  const words = `${doc.number} ${doc.title}`.normalize('NFC').match(/[\p{L}\p{N}]+/gu) ?? []
-  return `${words.join('-').slice(0, 80) || 'commission'}.ribwright.json`
+  return `${fileStem([doc.number, doc.title], 'commission', 80)}.ribwright.json`
 }
 
 /** What a picked file holds, still unknown. Nothing beyond MOST_MEGABYTES is read. */

@@ -1,4 +1,5 @@
 import { writePlotDxf } from '../../files/dxf/writePlotDxf.ts'
+import { fileStem } from '../../files/fileStem.ts'
 import { type PdfFonts, writePdf } from '../../files/pdf/writePdf.ts'
 import { writePlotSvg } from '../../files/svg/writePlotSvg.ts'
 import { writeZip, type ZipEntry } from '../../files/zip.ts'
@@ -7,7 +8,6 @@ import { POLYLINE_TOLERANCE_MM } from '../../papers/fullSize/fullSizeOrder.ts'
 import { type PaperId, parsePaperId } from '../../papers/paperId.ts'
 import type { PressedFile, PressForm, PressOrder, PressProgress } from '../../views/press.ts'
 import { FILE_LAYER_WORDS, PACK_WORDS } from '../../words/press.ts'
-import { fileStem } from './fileStem.ts'
 import { openPaperMaker, type PaperMaker } from './paperMaker.ts'
 
 interface Asked {
@@ -34,7 +34,7 @@ export async function makeFile(
   const { mime, ending } = MIMES[form]
   const what = papers.length === 1 ? maker.nameOf(papers[0]!) : ''
   return {
-    name: `${fileStem([order.doc.number, order.doc.title, what])}.${ending}`,
+    name: `${stemOf([order.doc.number, order.doc.title, what])}.${ending}`,
     mime,
     bytes: await bytesOf(maker, { order, papers, form }, fonts, onProgress),
   }
@@ -63,7 +63,7 @@ async function bytesOf(
       for (const [i, run] of runs.entries()) {
         tell(i)
         const name = run.length > 1 ? PACK_WORDS.stages(run.length) : maker.nameOf(run[0]!)
-        const stem = `${String(i + 1).padStart(2, '0')}-${fileStem([name])}`
+        const stem = `${String(i + 1).padStart(2, '0')}-${stemOf([name])}`
         entries.push({ path: `${stem}.pdf`, bytes: await pdfOf(maker.pagesOf(run), name), isText: false })
         const plot = maker.plotOf(run[0]!)
         if (plot === null) continue
@@ -86,6 +86,7 @@ async function bytesOf(
 }
 
 const UTF_8 = new TextEncoder()
+const stemOf = (parts: readonly string[]): string => fileStem(parts, 'papers', 90)
 
 /** Papers that are laid together: stage sheets as one run in their place, every other paper by itself. */
 function runsOf(papers: readonly PaperId[]): readonly (readonly PaperId[])[] {

@@ -6,7 +6,7 @@ import { listTemplates, templateDrawingOf } from '../../drawing/templateDrawingO
 import { layBuyingList } from '../../papers/buyingList.ts'
 import { layDrawingSet } from '../../papers/drawingSet.ts'
 import type { TemplateOrder } from '../../papers/fullSize/fullSizeOrder.ts'
-import { layTemplatePages } from '../../papers/fullSize/layTemplatePages.ts'
+import { layPlotPages } from '../../papers/fullSize/layTemplatePages.ts'
 import { sheetChoice } from '../../papers/fullSize/sheetChoice.ts'
 import { templatePlot } from '../../papers/fullSize/templatePlot.ts'
 import { layLabel } from '../../papers/label.ts'
@@ -33,6 +33,11 @@ export interface PaperMaker {
   readonly plotOf: (paper: PaperId) => Plot | null
   /** What a template draws, before it is laid on a sheet. */
   readonly drawingOf: (ref: TemplateRef) => Drawing | null
+}
+
+interface LaidTemplate {
+  readonly order: TemplateOrder
+  readonly plot: Plot
 }
 
 /** The maker of papers of an order. `stated` is the revision and the day they carry. */
@@ -68,6 +73,17 @@ export function openPaperMaker(
     return { drawing, title: templateName(ref, computed), use: templatePurpose(ref, computed, shop), ...order }
   }
 
+  /** The template asked for last, laid once for its sheets and its drawings. */
+  let last: { readonly paper: PaperId; readonly laid: LaidTemplate | null } | null = null
+  function laidTemplate(ref: TemplateRef): LaidTemplate | null {
+    const paper = templatePaper(ref)
+    if (last?.paper !== paper) {
+      const own = templateOrder(ref)
+      last = { paper, laid: own === null ? null : { order: own, plot: templatePlot(own) } }
+    }
+    return last.laid
+  }
+
   function pagesOf(papers: readonly PaperId[]): readonly Page[] {
     const asked = new Set(papers)
     const sheet = stages.filter(({ id }) => asked.has(`stage:${id}`))
@@ -75,8 +91,8 @@ export function openPaperMaker(
     const paper = papers[0] === undefined ? null : parsePaperId(papers[0])
     if (paper === null || paper.kind === 'stage') return []
     if (paper.kind === 'whole') return LAY[paper.paper](order)
-    const asTemplate = templateOrder(paper.ref)
-    return asTemplate === null ? [] : layTemplatePages(asTemplate, sheetChoice(shop.printing))
+    const laid = laidTemplate(paper.ref)
+    return laid === null ? [] : layPlotPages(laid.order, laid.plot, sheetChoice(shop.printing))
   }
 
   return {
@@ -84,8 +100,7 @@ export function openPaperMaker(
     pagesOf,
     plotOf: (id) => {
       const paper = parsePaperId(id)
-      const asTemplate = paper?.kind === 'template' ? templateOrder(paper.ref) : null
-      return asTemplate === null ? null : templatePlot(asTemplate)
+      return paper?.kind === 'template' ? (laidTemplate(paper.ref)?.plot ?? null) : null
     },
     drawingOf,
   }

@@ -1,7 +1,7 @@
 import type { Point } from '../../core/geometry/point.ts'
+import { type Cubic, cubicSteps } from '../../drawing/cubicSteps.ts'
 import type { PathCommand } from '../../drawing/drawing.ts'
 import { arcBetween, type DxfArc, isWholeCircle } from './dxfArc.ts'
-import { type Cubic, cubicSteps } from './cubicSteps.ts'
 
 /** What a path becomes in a DXF, y up. */
 export type DxfShape =

@@ -1,4 +1,5 @@
 import { useDeferredValue, useMemo, useState } from 'react'
+import { isForm } from '../../drawing/template/formOff.ts'
 import type { TemplateRef } from '../../drawing/template/template.ts'
 import { listTemplates, templateDrawingOf } from '../../drawing/templateDrawingOf.ts'
 import { templatePaper } from '../../papers/paperId.ts'
@@ -24,7 +25,6 @@ import '../sheets/sheets.css'
 import './fullSize.css'
 
 const words = FULL_SIZE_VIEW_WORDS
-const FORMS: ReadonlySet<TemplateRef['name']> = new Set(['mould', 'bendingForm', 'caul'])
 type Look = 'piece' | 'sheets'
 
 /** What is cut at full size? */
@@ -99,7 +99,7 @@ export function FullSizeView() {
           <PressStatus control={control} nameOf={() => nameOf(chosen)} />
           <p className="second small">{words.measure}</p>
           <p className="second small">{words.caution}</p>
-          {FORMS.has(shown.name) && <GearFields />}
+          {isForm(shown.name) && <GearFields />}
           <PrinterFields />
         </section>
       </div>

@@ -1,4 +1,4 @@
-import type { Point } from '../../core/geometry/point.ts'
+import type { Point } from '../core/geometry/point.ts'
 
 export type Cubic = readonly [Point, Point, Point, Point]
 

@@ -1,17 +1,27 @@
+import type { Reading } from '../core/asBuilt/reading.ts'
 import type { Computed } from '../core/compute.ts'
 import type { Plan } from '../core/plan.ts'
+import type { Built } from '../state/commissionStore.ts'
 
-type Compute = (plan: Plan) => Computed
+type Build = (plan: Plan, readings: readonly Reading[]) => Built<Computed>
 
-let loaded: Compute | null = null
+let loaded: Build | null = null
 
 /** Fetches what computes the numbers. The list of instruments does not need it, so it comes with the first instrument. */
 export async function loadEngine(): Promise<void> {
-  loaded = (await import('../core/compute.ts')).compute
+  const [{ compute }, { asBuilt }, { allowsValue }] = await Promise.all([
+    import('../core/compute.ts'),
+    import('../core/asBuilt.ts'),
+    import('../record/allowsValue.ts'),
+  ])
+  loaded = (plan, readings) => {
+    const built = asBuilt(plan, readings, allowsValue)
+    return { ...built, computed: compute(built.plan) }
+  }
 }
 
-/** The numbers of a plan. An instrument is only opened once the engine is there. */
-export const computeLoaded: Compute = (plan) => {
+/** The numbers of a plan with what was measured since. An instrument is only opened once the engine is there. */
+export const buildLoaded: Build = (plan, readings) => {
   if (loaded === null) throw new Error('an instrument was opened before the engine was fetched')
-  return loaded(plan)
+  return loaded(plan, readings)
 }

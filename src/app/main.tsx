@@ -8,7 +8,7 @@ import './shell.css'
 import { WorkshopProvider } from '../views/workshop.ts'
 import { FAULT_WORDS } from '../words/instrument.ts'
 import { App } from './App.tsx'
-import { computeLoaded } from './engine.ts'
+import { buildLoaded } from './engine.ts'
 import { FaultBoundary, FaultPage } from './Fault.tsx'
 import { faults, listenForFaults, rescueFrom } from './faults.ts'
 
@@ -19,7 +19,7 @@ async function start(place: HTMLElement): Promise<void> {
   const root = createRoot(place)
   try {
     const workshop = await openWorkshop({
-      compute: computeLoaded,
+      build: buildLoaded,
       startingTolerance: (key) => aboutNumber(key).tolerance,
       onNotice: (notice) => faults.setState({ kind: notice === 'newVersionElsewhere' ? 'newVersion' : 'blocked' }),
     })

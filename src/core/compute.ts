@@ -1,13 +1,14 @@
 import { type BracingShape, measureBracing } from './bracingPart.ts'
 import { measureAir } from './airPart.ts'
+import { shapeBody } from './bodyShape.ts'
 import { measureEdges } from './edgesPart.ts'
 import type { Finding } from './findings.ts'
 import { findMisfits } from './misfits/findMisfits.ts'
 import { type Curve, curveAt } from './geometry/curve.ts'
 import { plane } from './geometry/surface.ts'
-import { type Back, makeBack } from './instrument/back.ts'
+import type { Back } from './instrument/back.ts'
 import { measureBlock } from './instrument/block.ts'
-import { type Bouts, findBouts, halfWidthAtMm, measureBody, widerHalfAtMm } from './instrument/body.ts'
+import { type Bouts, measureBody, widerHalfAtMm } from './instrument/body.ts'
 import { caulBump } from './instrument/caul.ts'
 import { measureCutaway } from './instrument/cutNumbers.ts'
 import { measureFit } from './instrument/fit.ts'
@@ -16,7 +17,7 @@ import type { Fretboard } from './instrument/neck/fretboard.ts'
 import type { NeckLine } from './instrument/neck/neckSet.ts'
 import { outlineFallMm } from './instrument/neck/outlineFall.ts'
 import type { StringLine } from './instrument/neck/strings.ts'
-import { drawOutline, type Outline } from './instrument/outline.ts'
+import type { Outline } from './instrument/outline.ts'
 import {
   placeRows,
   type RimSite,
@@ -27,13 +28,12 @@ import {
   stationsMm,
 } from './instrument/rim.ts'
 import { type BoardEnd, measureRosette, ringsInOrder } from './instrument/rosette.ts'
-import { measureScale } from './instrument/scale.ts'
 import { measureBlank, measureSide } from './instrument/side.ts'
 import { measureSoundhole } from './instrument/soundhole.ts'
 import { gapsUnderStraightedge } from './instrument/straightedge.ts'
-import { makeTop, type Top } from './instrument/top.ts'
+import type { Top } from './instrument/top.ts'
 import { measureLinings, measureSideBraces } from './insideRim.ts'
-import { flatSlopeRad, measureNeck, placeNeck } from './neckPart.ts'
+import { measureNeck } from './neckPart.ts'
 import type { Numbers } from './numbers.ts'
 import type { Plan } from './plan.ts'
 
@@ -73,29 +73,13 @@ export interface Computed {
  * Total: a valid plan always gives finite numbers; what cannot be built is among the findings.
  */
 export function compute(plan: Plan): Computed {
-  // The outline, and where it is widest and narrowest.
-  const outline = drawOutline(plan.outline)
+  // Outline, scale and domes.
+  const { outline, bouts, trebleBouts, placed, scale, top, back, across } = shapeBody(plan)
   const { bass, treble, isMirrored, lengthMm } = outline
-  const bouts = findBouts(bass)
-  const waistAtMm = bouts.waistMm === null ? null : curveAt(bass, bouts.waistMm).point.x
-  const trebleBouts = isMirrored ? bouts : findBouts(treble, waistAtMm)
   const body = measureBody(outline, lengthMm, bouts)
-
-  // Board and strings over the body, and where the saddle stands.
-  const placed = placeNeck(plan, lengthMm)
   const { shape } = placed
-  const scale = measureScale(shape)
-
-  // The two domes.
   const widthAtMm = (x: number) => widerHalfAtMm(outline, x)
-  const top = makeTop(plan.top, {
-    lengthMm,
-    saddleLineMm: scale.saddleLineMm,
-    halfWidthAtMm: (x) => halfWidthAtMm(bass, x),
-    flatSlopeRad: (flat) => flatSlopeRad(plan, placed, flat),
-  })
-  const { depthAtTailMm, depthAtNeckMm, sideThicknessMm } = plan.rim
-  const back = makeBack(plan.back, lengthMm, depthAtTailMm, depthAtNeckMm)
+  const { depthAtNeckMm, sideThicknessMm } = plan.rim
 
   // The sides, round the rim and laid flat. Their straight edge stands over the highest place of the top edge of either.
   const stepMm = stationStepMm(bass.lengthMm, plan.rim.stationStepMm)
@@ -170,16 +154,6 @@ export function compute(plan: Plan): Computed {
   }
   const rosette = measureRosette(plan.rosette, boardEnd)
 
-  const acrossAt = (s: number | null) => {
-    if (s === null) return null
-    const { x, y } = curveAt(bass, s).point
-    return { x, bassY: y, trebleY: isMirrored ? y : halfWidthAtMm(treble, x) }
-  }
-  const across = {
-    lowerBout: acrossAt(bouts.lowerBoutMm),
-    waist: acrossAt(bouts.waistMm),
-    upperBout: acrossAt(bouts.upperBoutMm),
-  }
   const atNeck = rim.at(-1)!
   const lowest = insideDepth(plane(0, 0), back.surface, lengthMm)
 

@@ -53,7 +53,10 @@ export function factsToMatch(
   file: CommissionFile,
   meta: EditMeta,
 ): Fact[] {
-  const wanted = standingFacts(bundleOfFile(file).facts).filter((one) => one.kind === 'stageDone')
+  // Papers that left another device did not leave this one.
+  const wanted = standingFacts(bundleOfFile(file).facts).filter(
+    (one) => one.kind !== 'withdrawal' && one.kind !== 'printed',
+  )
   const standing = standingFacts(facts)
   const standingIds = new Set(standing.map((one) => one.id))
   const wantedIds = new Set(wanted.map((one) => one.id))
@@ -63,7 +66,7 @@ export function factsToMatch(
   for (const one of standing) {
     // What left this device on paper stays told here, whatever the file says.
     if (one.kind === 'printed') continue
-    const isUnwanted = one.kind === 'stageDone' ? !wantedIds.has(one.id) : wantedIds.has(one.of)
+    const isUnwanted = one.kind === 'withdrawal' ? wantedIds.has(one.of) : !wantedIds.has(one.id)
     if (isUnwanted) added.push({ ...withdraw(row, one.id, meta), ...place() })
   }
   for (const one of wanted) {
@@ -137,11 +140,12 @@ function withNewIds(bundle: Bundle, newId: () => string): Bundle {
     }
     return moved
   })
-  const facts = bundle.facts.map(
-    (one): Fact =>
-      one.kind === 'withdrawal'
-        ? { ...one, id: renewed(one.id), docId, of: renewed(one.of) }
-        : { ...one, id: renewed(one.id), docId },
-  )
+  const facts = bundle.facts.map((one): Fact => {
+    const moved = { ...one, id: renewed(one.id), docId }
+    // Some speak of others.
+    if (moved.kind === 'withdrawal' || moved.kind === 'readingUse') return { ...moved, of: renewed(moved.of) }
+    if (moved.kind === 'reading' && moved.replaces !== null) return { ...moved, replaces: renewed(moved.replaces) }
+    return moved
+  })
   return { row: { ...bundle.row, id: docId }, changes, facts }
 }

@@ -1,17 +1,18 @@
 import * as z from 'zod/mini'
 import { NUMBER_KEYS } from '../core/catalogue.ts'
 import { UNIT_CHOICES } from '../core/quantity.ts'
+import { benchFacts, figure } from './bench/factSchemas.ts'
+import { patterns, stages } from './stageSchema.ts'
 import { STAGE_KEYS } from './patterns/stages.ts'
 import { FAMILIES } from './family.ts'
 import { fixtures } from './fixtureSchema.ts'
 import { jigs, printing } from './fullSizeSchema.ts'
 import type { ModelDoc } from './houseModel.ts'
 import { planSchema } from './planSchema.ts'
-import { orderKey } from './rangeSchema.ts'
 import { taps } from './tapSchema.ts'
 
 /** The version of the record this program writes. Older ones are migrated at the door; newer ones are refused in plain words. */
-export const SCHEMA_VERSION = 5
+export const SCHEMA_VERSION = 6
 
 const line = (max = 200) => z.string().check(z.maxLength(max))
 const text = z.string().check(z.maxLength(20000))
@@ -30,9 +31,6 @@ export const brief = z.strictObject({
   notes: text,
 })
 
-/** One stage of this instrument's own building order. Its texts come with its key; what was done is a fact, not a field. */
-export const stage = z.strictObject({ order: orderKey, key: z.enum(STAGE_KEYS) })
-
 export const commissionDoc = z.strictObject({
   number: line(40),
   title: line(),
@@ -43,7 +41,7 @@ export const commissionDoc = z.strictObject({
   brief,
   plan: planSchema,
   tolerances,
-  stages: z.record(z.uuid(), stage),
+  stages,
   /** The model it was started from, as it was then; its id, where the model has a document of its own. */
   modelAsTaken: z.nullable(z.strictObject({ modelId: z.nullable(z.uuid()), name: line(), plan: planSchema })),
 })
@@ -65,6 +63,8 @@ export const shopDoc = z.strictObject({
   taps,
   jigs,
   printing,
+  /** Building orders of the house's own. */
+  patterns,
 })
 export type ShopDoc = z.infer<typeof shopDoc>
 
@@ -138,7 +138,7 @@ export const fact = z.discriminatedUnion('kind', [
     ...factHead,
     stageId: z.uuid(),
     /** The numbers the stage was built to: evidence, never recomputed. */
-    builtTo: z.record(z.string().check(z.maxLength(120)), z.union([z.number(), z.literal('flat'), z.literal('none')])),
+    builtTo: z.record(z.string().check(z.maxLength(120)), figure),
   }),
   z.strictObject({
     kind: z.literal('withdrawal'),
@@ -154,6 +154,7 @@ export const fact = z.discriminatedUnion('kind', [
       .array(z.strictObject({ paper: z.string().check(z.maxLength(120)), print: z.string().check(z.maxLength(24)) }))
       .check(z.maxLength(400)),
   }),
+  ...benchFacts(factHead),
 ])
 export type Fact = z.infer<typeof fact>
 
@@ -171,6 +172,8 @@ export const head = z.strictObject({
   stagesDone: z.int().check(z.gte(0)),
   stagesTotal: z.int().check(z.gte(0)),
   nextStage: z.nullable(z.enum(STAGE_KEYS)),
+  /** Its name where the maker gave it one; '' for the pattern's. */
+  nextTitle: line(120),
   /** When it was last changed: a label, never an order. */
   changedAt: isoMoment,
 })

@@ -13,16 +13,24 @@ export function standingFacts(facts: readonly Fact[]): readonly Fact[] {
   return facts.filter((fact) => !withdrawn.has(fact.id))
 }
 
-/** The standing sign-off of each stage that is done, by the stage's id. */
+/** The standing sign-off of each stage that is done, by the stage's id; one that is to be done again is done no more. */
 export function stagesDone(facts: readonly Fact[]): ReadonlyMap<string, StageDone> {
   const done = new Map<string, StageDone>()
-  for (const fact of standingFacts(facts)) if (fact.kind === 'stageDone') done.set(fact.stageId, fact)
+  for (const fact of standingFacts(facts)) {
+    if (fact.kind === 'stageDone') done.set(fact.stageId, fact)
+    if (fact.kind === 'redo') done.delete(fact.stageId)
+  }
   return done
 }
 
 /** A stage signed off, with the numbers it was built to. */
 export function signOff(row: CommissionRecord, stageId: string, builtTo: BuiltTo, meta: EditMeta): StageDone {
   return { kind: 'stageDone', ...headOfFact(row, meta), stageId, builtTo }
+}
+
+/** A stage that was signed off is to be done again. Its sign-off stays on record. */
+export function redoStage(row: CommissionRecord, stageId: string, reason: string, meta: EditMeta): Fact {
+  return { kind: 'redo', ...headOfFact(row, meta), stageId, reason }
 }
 
 /** Takes a fact back without erasing it. */

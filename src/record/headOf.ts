@@ -7,6 +7,7 @@ export function headOf(row: CommissionRecord, facts: readonly Fact[], changedAt:
   const { doc } = row
   const done = stagesDone(facts)
   const stages = inOrder(doc.stages)
+  const next = stages.find(([id]) => !done.has(id))?.[1]
   return {
     id: row.id,
     number: doc.number,
@@ -19,7 +20,8 @@ export function headOf(row: CommissionRecord, facts: readonly Fact[], changedAt:
     demo: doc.demo,
     stagesDone: stages.filter(([id]) => done.has(id)).length,
     stagesTotal: stages.length,
-    nextStage: stages.find(([id]) => !done.has(id))?.[1].key ?? null,
+    nextStage: next?.key ?? null,
+    nextTitle: next?.own?.title ?? '',
     changedAt,
   }
 }

@@ -1,10 +1,13 @@
 import { createStore, type StoreApi } from 'zustand/vanilla'
+import type { AsBuilt } from '../core/asBuilt.ts'
+import type { Reading } from '../core/asBuilt/reading.ts'
 import type { Plan } from '../core/plan.ts'
 import { type Locks, takeWriterLock, type WriterLock } from '../device/writerLock.ts'
 import { setField } from '../record/changes/setField.ts'
-import type { Change, CommissionRecord, Fact } from '../record/commission.ts'
+import { type NewReading, readingsInUse, recordReading, switchReading } from '../record/bench/measured.ts'
+import type { Change, CommissionDoc, CommissionRecord, Fact } from '../record/commission.ts'
 import type { Bundle } from '../record/document.ts'
-import type { Recipe } from '../record/edit.ts'
+import type { EditMeta, Recipe } from '../record/edit.ts'
 import { type BuiltTo, signOff, stagesDone, withdraw } from '../record/facts.ts'
 import type { Path } from '../record/path.ts'
 import { type PaperPrint, recordPrint } from '../record/printed.ts'
@@ -16,6 +19,11 @@ import { readDocument, type ReadProblem, saveDocument, watchDocument } from '../
 import type { WriteProblem } from '../storage/writeDurably.ts'
 import { createKeeper, type Kept, type Keeper, type SaveStatus } from './keeper.ts'
 
+/** What follows from a plan and from what was measured since. */
+export interface Built<Computed> extends AsBuilt {
+  readonly computed: Computed
+}
+
 /** One commission on the bench. `Computed` is what the numbers are computed into. */
 export interface CommissionState<Computed> {
   readonly status: 'closed' | 'opening' | 'open' | 'refused'
@@ -25,8 +33,13 @@ export interface CommissionState<Computed> {
   readonly record: CommissionRecord | null
   readonly changes: readonly Change[]
   readonly facts: readonly Fact[]
-  /** What follows from the plan that stands in `record`; always of the same moment. */
+  /** What follows from the plan that stands in `record`, with what was measured in the place of what was planned; always of the same moment. */
   readonly computed: Computed | null
+  /** The document with its plan as built, from which `computed` follows; the one in `record` itself where nothing was measured. */
+  readonly builtDoc: CommissionDoc | null
+  /** The fields that hold what was measured, and the readings that no field can hold. */
+  readonly taken: AsBuilt['taken']
+  readonly outside: AsBuilt['outside']
   /** Why nothing can be changed from here, if so; the record stays live. */
   readonly readOnly: 'openInAnotherTab' | null
   readonly save: SaveStatus
@@ -53,6 +66,10 @@ export interface CommissionStore<Computed> {
   readonly replaceWhole: Keeper<CommissionRecord>['replaceWhole']
   readonly markStageDone: (stageId: string, builtTo: BuiltTo) => EditAnswer
   readonly withdrawStage: (stageId: string) => EditAnswer
+  /** Facts of the bench, in one action; they are written at once. */
+  readonly addFacts: (make: MakeFacts) => EditAnswer
+  readonly addReading: (reading: NewReading) => EditAnswer
+  readonly switchReading: (readingId: string, used: boolean) => EditAnswer
   /** Notes papers that left; no part of undo. */
   readonly notePrint: (revision: string, papers: readonly PaperPrint[]) => EditAnswer
   /** Writes what waits, now. After a failed write this tries again. */
@@ -63,13 +80,15 @@ export interface CommissionStore<Computed> {
   readonly writes: (id: string) => boolean
 }
 
+export type MakeFacts = (row: CommissionRecord, meta: EditMeta) => readonly Fact[]
+
 export interface CommissionNeeds<Computed> {
   readonly database: Database
   readonly deviceId: string
   readonly now: () => string
   readonly newId: () => string
   readonly locks: Locks
-  readonly compute: (plan: Plan) => Computed
+  readonly build: (plan: Plan, readings: readonly Reading[]) => Built<Computed>
   /** Called when an edit has been stored. */
   readonly onSaved?: () => void
 }
@@ -82,6 +101,9 @@ const CLOSED = {
   changes: [],
   facts: [],
   computed: null,
+  builtDoc: null,
+  taken: [],
+  outside: [],
   readOnly: null,
   save: 'saved',
   saveProblem: null,
@@ -99,10 +121,19 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
   let stopWatching: (() => void) | null = null
   let visit = 0
   let settleOpening: () => void = () => undefined
+  /** The readings in use, the same list as long as they are the same, and what they and the plan gave. */
+  let readings: readonly Reading[] = []
+  let built: { readonly from: readonly Reading[]; readonly of: Built<Computed> } | null = null
 
   function show(bundle: Bundle, more: Partial<CommissionState<Computed>>): void {
     const before = store.getState()
-    const samePlan = before.record?.doc.plan === bundle.row.doc.plan && before.computed !== null
+    const { doc } = bundle.row
+    if (before.facts !== bundle.facts || before.id !== bundle.row.id) readings = keptReadings(readings, bundle.facts)
+    const isSame = before.record?.doc.plan === doc.plan && before.computed !== null && built?.from === readings
+    if (!isSame || built === null) built = { from: readings, of: needs.build(doc.plan, readings) }
+    const { plan, computed, taken, outside } = built.of
+    const isSameDoc = before.record?.doc === doc && isSame
+    const builtDoc = isSameDoc && before.builtDoc !== null ? before.builtDoc : withPlan(doc, plan)
     const { undo, redo } = undoable(bundle.changes, bundle.facts)
     store.setState({
       status: 'open',
@@ -111,7 +142,10 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
       record: bundle.row,
       changes: bundle.changes,
       facts: bundle.facts,
-      computed: samePlan ? before.computed : needs.compute(bundle.row.doc.plan),
+      computed,
+      builtDoc,
+      taken,
+      outside,
       undo,
       redo,
       ...more,
@@ -216,6 +250,14 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
     return refuse({ code: store.getState().readOnly === null ? 'notOpen' : 'readOnly' })
   }
 
+  /** What was done at the bench is not typed: it is written at once. */
+  const addFacts = (make: MakeFacts): EditAnswer =>
+    withKeeper((writer) => {
+      const answer = writer.addFacts(make, newId())
+      if (answer.ok) void writer.flush()
+      return answer
+    })
+
   function takeBackLabelled(label: GestureLabel | null): EditAnswer {
     return withKeeper((writer) => (label === null ? accept(null) : writer.takeBack(label.gesture)))
   }
@@ -233,15 +275,16 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
       const answer = withKeeper((writer) => writer.replaceWhole(next, addFacts, gesture))
       return answer as Result<null, DoorProblem>
     },
-    markStageDone: (stageId, builtTo) =>
-      withKeeper((writer) => writer.addFact((row, meta) => signOff(row, stageId, builtTo, meta), newId())),
+    addFacts,
+    addReading: (reading) => addFacts((row, meta) => [recordReading(row, reading, meta)]),
+    switchReading: (readingId, used) => addFacts((row, meta) => [switchReading(row, readingId, used, meta)]),
+    markStageDone: (stageId, builtTo) => addFacts((row, meta) => [signOff(row, stageId, builtTo, meta)]),
     withdrawStage: (stageId) =>
       withKeeper((writer) => {
         const done = stagesDone(writer.kept().facts).get(stageId)
-        return done === undefined ? accept(null) : writer.addFact((row, meta) => withdraw(row, done.id, meta), newId())
+        return done === undefined ? accept(null) : addFacts((row, meta) => [withdraw(row, done.id, meta)])
       }),
-    notePrint: (revision, papers) =>
-      withKeeper((writer) => writer.addFact((row, meta) => recordPrint(row, revision, papers, meta), newId())),
+    notePrint: (revision, papers) => addFacts((row, meta) => [recordPrint(row, revision, papers, meta)]),
     flush: async () => {
       await Promise.all([keeper?.flush(), ...[...left.values()].map((one) => one.keeper.flush())])
       for (const [id, one] of left) {
@@ -256,4 +299,14 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
         .map((one) => one.kept()),
     writes: (id) => keeper !== null && store.getState().id === id,
   }
+}
+
+/** The document as built: itself where nothing was measured. */
+const withPlan = (doc: CommissionDoc, plan: Plan): CommissionDoc =>
+  plan === doc.plan ? doc : { ...doc, plan: plan as CommissionDoc['plan'] }
+
+/** The readings in use: the list there was, where they are the same ones. */
+function keptReadings(before: readonly Reading[], facts: readonly Fact[]): readonly Reading[] {
+  const now = readingsInUse(facts)
+  return now.length === before.length && now.every(({ id }, i) => id === before[i]?.id) ? before : now
 }

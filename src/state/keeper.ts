@@ -1,5 +1,5 @@
 import type { Change, Fact } from '../record/commission.ts'
-import { type Bundle, type DocumentRecord, seenIn } from '../record/document.ts'
+import { type Bundle, type DocumentRecord, nextSeq, seenIn } from '../record/document.ts'
 import { type EditMeta, editDocument, type Recipe, replaceDocument } from '../record/edit.ts'
 import { readFact } from '../record/door.ts'
 import type { DoorProblem } from '../record/problem.ts'
@@ -40,7 +40,8 @@ export interface Keeper<Row extends DocumentRecord> {
     gesture: string,
   ) => Result<null, DoorProblem>
   readonly takeBack: (gesture: string) => Result<null, DoorProblem>
-  readonly addFact: (make: (row: Row, meta: EditMeta) => Fact, gesture: string) => Result<null, DoorProblem>
+  /** Facts in one action: all of them, or none. Each takes the place after the one before, whatever place it was made with. */
+  readonly addFacts: (make: (row: Row, meta: EditMeta) => readonly Fact[], gesture: string) => Result<null, DoorProblem>
   /** Takes what another tab has stored, unless something of this tab's still waits. */
   readonly take: (stored: Bundle<Row>) => void
   /** Writes what waits, now; resolved when it is stored or has failed. */
@@ -180,10 +181,15 @@ export function createKeeper<Row extends DocumentRecord>(
       enter(taken.value.row, taken.value.changes, taken.value.facts)
       return accept(null)
     },
-    addFact(make, gesture) {
-      const fact = readFact(make(row, metaOf(gesture)))
-      if (!fact.ok) return fact
-      enter({ ...row, seen: seenIn([fact.value], row.seen) }, [], [fact.value])
+    addFacts(make, gesture) {
+      const first = nextSeq(row)
+      const added: Fact[] = []
+      for (const [i, made] of make(row, metaOf(gesture)).entries()) {
+        const fact = readFact({ ...made, seq: first + i })
+        if (!fact.ok) return fact
+        added.push(fact.value)
+      }
+      enter({ ...row, seen: seenIn(added, row.seen) }, [], added)
       return accept(null)
     },
     take(stored) {

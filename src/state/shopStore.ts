@@ -25,6 +25,7 @@ export const STARTING_SHOP: ShopDoc = {
   taps: {},
   jigs: USUAL_JIGS,
   printing: USUAL_PRINTING,
+  patterns: {},
 }
 
 export interface ShopState {

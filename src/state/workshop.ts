@@ -12,7 +12,7 @@ import { type Database, type DatabaseNotice, openDatabase } from '../storage/dat
 import { ownDeviceId } from '../storage/deviceValues.ts'
 import { readDocument } from '../storage/documents.ts'
 import { collectEverything } from '../storage/rescue.ts'
-import { type CommissionStore, createCommissionStore } from './commissionStore.ts'
+import { type CommissionNeeds, type CommissionStore, createCommissionStore } from './commissionStore.ts'
 import { answerDemo, installDemo, isDemoUnanswered } from './demo.ts'
 import { createDraftStore, type DraftStore } from './draftStore.ts'
 import type { StoredNeeds } from './editStored.ts'
@@ -23,7 +23,8 @@ import { createPersistenceStore, type PersistenceStore } from './persistenceStor
 import { createShopStore, type ShopStore } from './shopStore.ts'
 
 export interface WorkshopNeeds<Computed> {
-  readonly compute: (plan: Plan) => Computed
+  /** The numbers of a plan with what was measured since. */
+  readonly build: CommissionNeeds<Computed>['build']
   readonly startingTolerance: (key: NumberKey) => number | null
   readonly onNotice: (notice: DatabaseNotice) => void
   readonly database?: Database
@@ -76,7 +77,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
   }
   const shop = createShopStore(needs)
   const drafts = createDraftStore({ database, now })
-  const commission = createCommissionStore({ ...needs, compute: given.compute })
+  const commission = createCommissionStore({ ...needs, build: given.build })
   const list = createListStore({
     ...needs,
     openHere: (id) =>
@@ -128,7 +129,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       decline: () => answerDemo(needs, 'declined'),
     },
     computedOf(plan) {
-      const known = computed.get(plan) ?? { of: given.compute(plan) }
+      const known = computed.get(plan) ?? { of: given.build(plan, []).computed }
       computed.set(plan, known)
       return known.of
     },

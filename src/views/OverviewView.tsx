@@ -23,8 +23,9 @@ import './overview.css'
 export function OverviewView({ id }: { readonly id: string }) {
   const doc = useCommission((state) => state.record?.doc ?? null)
   const computed = useCommission((state) => state.computed)
+  const built = useCommission((state) => state.builtDoc)
   const [, go] = useLocation()
-  if (doc === null || computed === null) return null
+  if (doc === null || built === null || computed === null) return null
   const goTo = (field: PlanField, inside: string | null = null): void => {
     awaitField(field, inside)
     go(`/i/${id}/${sheetOfField(field)}`)
@@ -38,7 +39,7 @@ export function OverviewView({ id }: { readonly id: string }) {
       </p>
       <NextStage id={id} doc={doc} computed={computed} />
       <div className="overview-drawing">
-        <OverviewDrawing computed={computed} plan={doc.plan} />
+        <OverviewDrawing computed={computed} plan={built.plan} />
       </div>
       <div className="overview-below">
         <OverviewFindings findings={computed.findings} onGo={goTo} />

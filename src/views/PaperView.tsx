@@ -4,17 +4,18 @@ import { stagePaper } from '../papers/paperId.ts'
 import { todayHere } from '../device/today.ts'
 import { stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
-import { revisionCode } from '../record/revisionCode.ts'
 import { takeAskedStage } from './paperChoice.ts'
 import { StageSheetView } from './StageSheetView.tsx'
 import { usePressOrder } from './fullSize/usePressRun.ts'
 import { noteWhatLeft } from './noteWhatLeft.ts'
 import { usePress } from './press.ts'
+import { useRevisionCode } from './useRevisionCode.ts'
 import { useCommission, useShop, useWorkshop } from './workshop.ts'
 
 /** The stage sheet of the instrument in hand. */
 export function PaperView() {
-  const doc = useCommission((state) => state.record?.doc ?? null)
+  const doc = useCommission((state) => state.builtDoc)
+  const revision = useRevisionCode()
   const computed = useCommission((state) => state.computed)
   const facts = useCommission((state) => state.facts)
   const shop = useShop((state) => state.shop)
@@ -26,7 +27,7 @@ export function PaperView() {
   const print = (stageIds: readonly string[]): void => {
     printPage()
     if (order === null) return
-    void noteWhatLeft(commission, revisionCode(doc), press.marks(order, stageIds.map(stagePaper)).answer)
+    void noteWhatLeft(commission, revision, press.marks(order, stageIds.map(stagePaper)).answer)
   }
   const stages = inOrder(doc.stages).map(([id, { key }]) => ({ id, key }))
   return (
@@ -34,7 +35,7 @@ export function PaperView() {
       doc={doc}
       computed={computed}
       shop={shop}
-      revisionCode={revisionCode(doc)}
+      revisionCode={revision}
       dateIso={todayHere()}
       stages={stages}
       doneStages={new Set(stagesDone(facts).keys())}

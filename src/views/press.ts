@@ -5,7 +5,10 @@ import type { PaperPrint } from '../record/printed.ts'
 
 /** What papers are made from: the record as it stands, and the day. */
 export interface PressOrder {
+  /** With its plan as built. */
   readonly doc: CommissionDoc
+  /** The code of the record the papers show. */
+  readonly revision: string
   readonly shop: ShopDoc
   /** Ids of the stages signed off. */
   readonly doneStages: readonly string[]

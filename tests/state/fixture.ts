@@ -1,3 +1,5 @@
+import { asBuilt } from '../../src/core/asBuilt.ts'
+import type { Reading } from '../../src/core/asBuilt/reading.ts'
 import type { Plan } from '../../src/core/plan.ts'
 import type { Locks } from '../../src/device/writerLock.ts'
 import type { Database } from '../../src/storage/database.ts'
@@ -48,9 +50,10 @@ export async function openTab(
     locks,
     newId: countedIds(series),
     clock: { now: () => new Date(Date.UTC(2026, 2, 14, 9, 0, (second += 1))).toISOString() },
-    compute: (plan: Plan) => {
+    build: (plan: Plan, readings: readonly Reading[]) => {
       computed += 1
-      return { depthMm: plan.rim.depthAtTailMm }
+      const built = asBuilt(plan, readings, () => true)
+      return { ...built, computed: { depthMm: built.plan.rim.depthAtTailMm } }
     },
     startingTolerance: () => null,
     onNotice: () => undefined,

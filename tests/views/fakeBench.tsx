@@ -110,6 +110,7 @@ export function FakeBench({
     title: doc.title,
     family: doc.family,
     plan: doc.plan,
+    builtPlan: doc.plan,
     computed,
     units,
     origin,

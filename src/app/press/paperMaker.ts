@@ -18,7 +18,6 @@ import { stageDrawing } from '../../papers/stageDrawing.ts'
 import { layStageSheet } from '../../papers/stageSheet.ts'
 import { inOrder } from '../../record/order.ts'
 import type { StageDrawing } from '../../record/patterns/stages.ts'
-import { revisionCode } from '../../record/revisionCode.ts'
 import { paperName } from '../../views/pack/paperName.ts'
 import { templateName, templatePurpose } from '../../views/fullSize/templateName.ts'
 import type { PressOrder } from '../../views/press.ts'
@@ -42,8 +41,8 @@ interface LaidTemplate {
 
 /** The maker of papers of an order. `stated` is the revision and the day they carry. */
 export function openPaperMaker(
-  { doc, shop, doneStages, dateIso }: PressOrder,
-  stated: { readonly revisionCode: string; readonly dateIso: string } = { revisionCode: revisionCode(doc), dateIso },
+  { doc, revision, shop, doneStages, dateIso }: PressOrder,
+  stated: { readonly revisionCode: string; readonly dateIso: string } = { revisionCode: revision, dateIso },
 ): PaperMaker {
   const { plan } = doc
   const computed = compute(plan)

@@ -4,6 +4,7 @@ import { type DoorProblem, wrongField } from '../problem.ts'
 import { accept, type Result, refuse } from '../result.ts'
 import { everyBody } from './everyBody.ts'
 import { fullSize } from './fullSize.ts'
+import { ownOrders } from './ownOrders.ts'
 import { theBox } from './theBox.ts'
 import { theNeck } from './theNeck.ts'
 
@@ -24,7 +25,7 @@ export interface Migration {
 }
 
 /** Every step there has been, in order, without gaps, the last one reaching SCHEMA_VERSION. Version 1 is the first. */
-export const MIGRATIONS: readonly Migration[] = [everyBody, theNeck, theBox, fullSize]
+export const MIGRATIONS: readonly Migration[] = [everyBody, theNeck, theBox, fullSize, ownOrders]
 
 /** A document with its log and its facts, as stored or as read from a file: nothing is known about it yet. */
 export interface RawBundle {

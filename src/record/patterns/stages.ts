@@ -47,6 +47,8 @@ export const STAGE_KEYS = [
   'settleSetUp',
   'inspect',
   'deliver',
+  // Work the house has no pattern for: all of it is the maker's own.
+  'ownWork',
 ] as const
 export type StageKey = (typeof STAGE_KEYS)[number]
 
@@ -55,7 +57,7 @@ export { STAGE_DRAWINGS, type StageDrawing } from './stages/stagePattern.ts'
 type Family = 'steelString' | 'nylonString' | 'small'
 
 /** Body first, in a mould; the neck is fitted to the closed box. Common practice. */
-const NECK_LAST = STAGE_KEYS.filter((key) => key !== 'slotSides')
+const NECK_LAST = STAGE_KEYS.filter((key) => key !== 'slotSides' && key !== 'ownWork')
 
 /** Heel first: the top lies on a hollowed board with the neck, the sides enter slots in the heel. Common practice. */
 const HEEL_FIRST: readonly StageKey[] = [

@@ -29,7 +29,7 @@ type Look = 'piece' | 'sheets'
 
 /** What is cut at full size? */
 export function FullSizeView() {
-  const plan = useCommission((state) => state.record?.doc.plan ?? null)
+  const plan = useCommission((state) => state.builtDoc?.plan ?? null)
   const computed = useCommission((state) => state.computed)
   const shop = useShop((state) => state.shop)
   const [asked, setAsked] = useState<string | null>(null)

@@ -3,9 +3,9 @@ import { saveFile } from '../../device/saveFile.ts'
 import { todayHere } from '../../device/today.ts'
 import type { PaperId } from '../../papers/paperId.ts'
 import { stagesDone } from '../../record/facts.ts'
-import { revisionCode } from '../../record/revisionCode.ts'
 import { type PressForm, type PressOrder, type PressProgress, type PressMake, usePress } from '../press.ts'
 import { noteWhatLeft } from '../noteWhatLeft.ts'
+import { useRevisionCode } from '../useRevisionCode.ts'
 import { useCommission, useShop, useWorkshop } from '../workshop.ts'
 
 /** How the last order stands. */
@@ -24,10 +24,11 @@ export interface PressControl {
 
 /** What papers of the instrument in hand are made from; null while none stands. */
 export function usePressOrder(): PressOrder | null {
-  const doc = useCommission((state) => state.record?.doc ?? null)
+  const doc = useCommission((state) => state.builtDoc)
+  const revision = useRevisionCode()
   const facts = useCommission((state) => state.facts)
   const shop = useShop((state) => state.shop)
-  return doc === null ? null : { doc, shop, doneStages: [...stagesDone(facts).keys()], dateIso: todayHere() }
+  return doc === null ? null : { doc, revision, shop, doneStages: [...stagesDone(facts).keys()], dateIso: todayHere() }
 }
 
 /** Has papers made beside the screen, hands the file over, and notes in the record what left. */
@@ -65,7 +66,7 @@ export function usePressRun(): PressControl {
       if (run.current === mine) setStanding({ kind: 'running', progress })
     })
     run.current = mine
-    void follow(mine, revisionCode(order.doc))
+    void follow(mine, order.revision)
   }
   return { standing, make, cancel: () => run.current?.cancel() }
 }

@@ -4,9 +4,9 @@ import type { TemplateRef } from '../../drawing/template/template.ts'
 import { sheetChoice } from '../../papers/fullSize/sheetChoice.ts'
 import { layTemplatePages } from '../../papers/fullSize/layTemplatePages.ts'
 import type { Page } from '../../papers/page.ts'
-import { revisionCode } from '../../record/revisionCode.ts'
 import { todayHere } from '../../device/today.ts'
 import { PAPER_LETTERING } from '../../words/paperLettering.ts'
+import { useRevisionCode } from '../useRevisionCode.ts'
 import { useCommission, useShop } from '../workshop.ts'
 import { templateName, templatePurpose } from './templateName.ts'
 
@@ -14,7 +14,8 @@ const NONE: readonly Page[] = []
 
 /** The sheets a template prints on, as the shop prints. */
 export function useTemplatePages(ref: TemplateRef | null, drawing: Drawing | null) {
-  const doc = useCommission((state) => state.record?.doc ?? null)
+  const doc = useCommission((state) => state.builtDoc)
+  const revision = useRevisionCode()
   const computed = useCommission((state) => state.computed)
   const shop = useShop((state) => state.shop)
   return useMemo(() => {
@@ -25,10 +26,10 @@ export function useTemplatePages(ref: TemplateRef | null, drawing: Drawing | nul
       use: templatePurpose(ref, computed, shop),
       doc,
       shop,
-      revisionCode: revisionCode(doc),
+      revisionCode: revision,
       dateIso: todayHere(),
       words: PAPER_LETTERING,
     }
     return layTemplatePages(order, sheetChoice(shop.printing))
-  }, [ref, drawing, doc, computed, shop])
+  }, [ref, drawing, doc, revision, computed, shop])
 }

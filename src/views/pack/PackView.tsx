@@ -22,7 +22,7 @@ const words = PACK_WORDS
 
 /** What leaves the shop on paper? */
 export function PackView() {
-  const doc = useCommission((state) => state.record?.doc ?? null)
+  const doc = useCommission((state) => state.builtDoc)
   const computed = useCommission((state) => state.computed)
   const shop = useShop((state) => state.shop)
   const control = usePressRun()

@@ -27,10 +27,10 @@ interface Props {
 /** Where the flat blanks of one side are sawn. Mirrored sides have the same figures, and the switch stands by the drawing it turns. */
 export function BlankPart({ side, onSide, here, piece, onNumber }: Props) {
   // Further down the sheet: it follows a stroke after what stands above it.
-  const { computed, plan } = useSheetBench()
+  const { computed, builtPlan } = useSheetBench()
   const later = useDeferredValue(computed)
   const isOwn = hasOwnTreble(later)
-  const laterPlan = useDeferredValue(plan)
+  const laterPlan = useDeferredValue(builtPlan)
   const plain = useMemo(() => {
     const name = side === 'bass' ? 'blankBass' : 'blankTreble'
     return woodOf(later.geometry, side).map((_, piece) => drawingOf(name, later, laterPlan, { piece }))

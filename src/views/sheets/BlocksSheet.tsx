@@ -38,10 +38,13 @@ interface AnswerProps {
 }
 
 function BlockAnswer({ end, leads = false }: AnswerProps) {
-  const { computed, plan } = useSheetBench()
+  const { computed, builtPlan } = useSheetBench()
   const [heightsTimes, setHeightsTimes] = useState(5)
   const name = end === 'tail' ? 'blockTail' : 'blockNeck'
-  const drawing = useMemo(() => drawingOf(name, computed, plan, { heightsTimes }), [name, computed, plan, heightsTimes])
+  const drawing = useMemo(
+    () => drawingOf(name, computed, builtPlan, { heightsTimes }),
+    [name, computed, builtPlan, heightsTimes],
+  )
   const Drawn = leads ? LeadingDrawing : SheetDrawing
   return (
     <section className="block-answer" aria-labelledby={`block-${end}`}>

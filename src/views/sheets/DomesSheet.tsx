@@ -26,18 +26,18 @@ const MOST_TIMES = 40
 
 /** How much dish do back and top have? */
 export function DomesSheet() {
-  const { computed, plan } = useSheetBench()
+  const { computed, builtPlan } = useSheetBench()
   const { numbers } = computed
   const [acrossTimes, setAcrossTimes] = useState(10)
   const [alongTimes, setAlongTimes] = useState(5)
   const [placeMm, setPlaceMm] = useState(0)
   const across = useMemo(
-    () => drawingOf('domes', computed, plan, { heightsTimes: acrossTimes }),
-    [computed, plan, acrossTimes],
+    () => drawingOf('domes', computed, builtPlan, { heightsTimes: acrossTimes }),
+    [computed, builtPlan, acrossTimes],
   )
   // Further down the sheet: they follow a stroke after what stands above them.
   const later = useDeferredValue(computed)
-  const laterPlan = useDeferredValue(plan)
+  const laterPlan = useDeferredValue(builtPlan)
   const along = useMemo(
     () => drawingOf('section', later, laterPlan, { heightsTimes: alongTimes }),
     [later, laterPlan, alongTimes],

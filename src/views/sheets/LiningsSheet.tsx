@@ -20,8 +20,8 @@ import { TrebleRimTables } from './TrebleRimTable.tsx'
 
 /** One side seen from inside, with its linings and braces. */
 function InsideOfSide({ side, leads }: { readonly side: HalfName; readonly leads: boolean }) {
-  const { computed, plan } = useSheetBench()
-  const drawing = useMemo(() => drawingOf('inside', computed, plan, { side }), [computed, plan, side])
+  const { computed, builtPlan } = useSheetBench()
+  const drawing = useMemo(() => drawingOf('inside', computed, builtPlan, { side }), [computed, builtPlan, side])
   return leads ? <LeadingDrawing drawing={drawing} /> : <SheetDrawing drawing={drawing} />
 }
 

@@ -36,8 +36,8 @@ const CUTAWAY_NUMBERS: readonly NumberKey[] = [
 
 /** What shape is the body? */
 export function OutlineSheet() {
-  const { plan, computed } = useSheetBench()
-  const drawing = useMemo(() => drawingOf('plan', computed, plan), [computed, plan])
+  const { plan, computed, builtPlan } = useSheetBench()
+  const drawing = useMemo(() => drawingOf('plan', computed, builtPlan), [computed, builtPlan])
   const { kind } = plan.outline
   return (
     <QuestionSheet

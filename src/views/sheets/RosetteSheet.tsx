@@ -11,8 +11,8 @@ import { useSheetBench } from './sheetBench.ts'
 
 /** Where do I cut for the rosette? */
 export function RosetteSheet() {
-  const { computed, plan } = useSheetBench()
-  const drawing = useMemo(() => drawingOf('rosette', computed, plan), [computed, plan])
+  const { computed, builtPlan } = useSheetBench()
+  const drawing = useMemo(() => drawingOf('rosette', computed, builtPlan), [computed, builtPlan])
   const hasRings = computed.numbers.rosette.rings.length > 0
   return (
     <QuestionSheet

@@ -72,19 +72,21 @@ function useBenchOf(id: string): SheetBench | null {
   const { commission, drafts, shop, newGesture } = useWorkshop()
   const [, navigate] = useLocation()
   const doc = useCommission((state) => (state.id === id ? (state.record?.doc ?? null) : null))
+  const builtPlan = useCommission((state) => (state.id === id ? (state.builtDoc?.plan ?? null) : null))
   const computed = useCommission((state) => (state.id === id ? state.computed : null))
   const readOnly = useCommission((state) => state.readOnly !== null)
   const shopDoc = useShop((state) => state.shop)
   const families = useFamilies()
   const isShopOpen = useShop((state) => state.status === 'ready')
   return useMemo(() => {
-    if (doc === null || computed === null) return null
+    if (doc === null || computed === null || builtPlan === null) return null
     return {
       id,
       number: doc.number,
       title: doc.title,
       family: doc.family,
       plan: doc.plan,
+      builtPlan,
       computed,
       units: shopDoc.units,
       origin: shopDoc.origin,
@@ -106,5 +108,19 @@ function useBenchOf(id: string): SheetBench | null {
         navigate(`/i/${id}/${sheetOfField(field)}`)
       },
     } satisfies SheetBench
-  }, [id, doc, computed, readOnly, shopDoc, families, isShopOpen, commission, drafts, shop, newGesture, navigate])
+  }, [
+    id,
+    doc,
+    builtPlan,
+    computed,
+    readOnly,
+    shopDoc,
+    families,
+    isShopOpen,
+    commission,
+    drafts,
+    shop,
+    newGesture,
+    navigate,
+  ])
 }

@@ -27,7 +27,7 @@ const MOST_TIMES = 20
 
 /** How deep is the side here? And where is the flat blank sawn? A treble side of its own is looked at apart from the bass side. */
 export function SidesSheet() {
-  const { computed, plan } = useSheetBench()
+  const { computed, builtPlan } = useSheetBench()
   const { numbers } = computed
   const isOwn = hasOwnTreble(computed)
   const [side, chooseSide] = useState<HalfName>('treble')
@@ -39,8 +39,8 @@ export function SidesSheet() {
   const [heightsTimes, setHeightsTimes] = useState(1)
   const { row: here, piece } = useMemo(() => rowAtPlace(woodOf(computed.geometry, half), at), [computed, half, at])
   const unmarked = useMemo(
-    () => drawingOf('side', computed, plan, { heightsTimes, side: half }),
-    [computed, plan, heightsTimes, half],
+    () => drawingOf('side', computed, builtPlan, { heightsTimes, side: half }),
+    [computed, builtPlan, heightsTimes, half],
   )
   const drawing = useMemo(() => markOnSide(unmarked, computed, here), [unmarked, computed, here])
   const stations = useMemo(() => rim.stations.map((one) => one.alongOuterMm), [rim])

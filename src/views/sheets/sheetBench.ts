@@ -19,7 +19,10 @@ export interface SheetBench {
   readonly number: string
   readonly title: string
   readonly family: Family
+  /** What is planned: what fields show and change. */
   readonly plan: Plan
+  /** The plan as built, from which the numbers follow: what is drawn. The planned one where nothing was measured. */
+  readonly builtPlan: Plan
   readonly computed: Computed
   readonly units: ShopUnits
   readonly origin: Origin

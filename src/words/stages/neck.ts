@@ -156,5 +156,9 @@ export const NECK_STAGE_WORDS = {
       'Shipping abroad: have the permits in hand before it leaves.',
     ],
   },
+  ownWork: {
+    title: 'Work of your own',
+    lines: ['Write down what there is to do, and what to measure.'],
+  },
 } as const satisfies Partial<Record<StageKey, StageWords>>
 export type NeckStage = keyof typeof NECK_STAGE_WORDS

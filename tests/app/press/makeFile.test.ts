@@ -5,6 +5,7 @@ import { marksOf } from '../../../src/app/press/marks.ts'
 import { type PaperId, parsePaperId, stagePaper } from '../../../src/papers/paperId.ts'
 import type { CommissionDoc, ShopDoc } from '../../../src/record/commission.ts'
 import { startingStages } from '../../../src/record/patterns/stages.ts'
+import { revisionCode } from '../../../src/record/revisionCode.ts'
 import { STARTING_SHOP } from '../../../src/state/shopStore.ts'
 import type { PressOrder, PressProgress } from '../../../src/views/press.ts'
 import { beginSteel, countedIds } from '../../record/fixture.ts'
@@ -21,6 +22,7 @@ const doc: CommissionDoc = {
 }
 const orderOf = (changes: Partial<CommissionDoc> = {}, shop: Partial<ShopDoc> = {}): PressOrder => ({
   doc: { ...doc, ...changes },
+  revision: revisionCode({ ...doc, ...changes }),
   shop: { ...STARTING_SHOP, name: 'Alder Lane', ...shop },
   doneStages: [],
   dateIso: '2027-03-12',

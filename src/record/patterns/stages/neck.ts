@@ -221,4 +221,5 @@ export const NECK_STAGES = {
     ],
   }),
   deliver: stage({ cautions: ['cites'] }),
+  ownWork: stage({}),
 }

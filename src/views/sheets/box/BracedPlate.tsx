@@ -15,10 +15,10 @@ interface Props {
 
 /** A plate with its braces under the maker's hand. While an end is dragged this alone is drawn anew, not the sheet around it. */
 export function BracedPlate({ plate, row, onTake }: Props) {
-  const { computed, plan } = useSheetBench()
+  const { computed, builtPlan } = useSheetBench()
   const drawing = useMemo(
-    () => boxDrawingOf(plate === 'top' ? 'bracingTop' : 'bracingBack', computed, plan, { brace: row }),
-    [computed, plan, plate, row],
+    () => boxDrawingOf(plate === 'top' ? 'bracingTop' : 'bracingBack', computed, builtPlan, { brace: row }),
+    [computed, builtPlan, plate, row],
   )
   const hands = useBraceHands(plate, row, onTake)
   return <LeadingDrawing drawing={drawing} hands={hands} mostHeightPx={440} />

@@ -122,7 +122,7 @@ function Chosen({ row, name }: { readonly row: number; readonly name: string }) 
   const bench = useSheetBench()
   // Further down the sheet: it follows a stroke after what stands above it.
   const later = useDeferredValue(bench.computed)
-  const plan = useDeferredValue(bench.plan)
+  const plan = useDeferredValue(bench.builtPlan)
   const side = useMemo(
     () => boxDrawingOf('braceSide', later, plan, { brace: row, heightsTimes: ARCH_TIMES }),
     [later, plan, row],

@@ -116,9 +116,12 @@ export function EdgesSheet() {
 
 /** The edges cut across at a place the maker chooses. */
 function EdgeSection() {
-  const { computed, plan } = useSheetBench()
+  const { computed, builtPlan } = useSheetBench()
   const [place, choose] = useState(0)
-  const drawing = useMemo(() => boxDrawingOf('edgeSection', computed, plan, { place }), [computed, plan, place])
+  const drawing = useMemo(
+    () => boxDrawingOf('edgeSection', computed, builtPlan, { place }),
+    [computed, builtPlan, place],
+  )
   return (
     <>
       <Switch

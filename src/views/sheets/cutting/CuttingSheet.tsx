@@ -15,7 +15,7 @@ import './cutting.css'
 export function CuttingSheet() {
   const bench = useSheetBench()
   // Long tables: they follow a stroke after the field it was made in.
-  const plan = useDeferredValue(bench.plan)
+  const plan = useDeferredValue(bench.builtPlan)
   const computed = useDeferredValue(bench.computed)
   const parts = useMemo(() => {
     const { plateMarginMm, lengthMm, widthMm, thicknessMm, kerfMm } = plan.cutting

@@ -16,11 +16,11 @@ const ALL = NUMBER_KEYS.filter((key) => key.startsWith('bridge.'))
 
 /** Where does the saddle go? */
 export function BridgeSheet() {
-  const { computed, plan } = useSheetBench()
-  const drawing = useMemo(() => neckDrawingOf('bridge', computed, plan), [computed, plan])
+  const { computed, plan, builtPlan } = useSheetBench()
+  const drawing = useMemo(() => neckDrawingOf('bridge', computed, builtPlan), [computed, builtPlan])
   // Further down the sheet: it follows a stroke after what stands above it.
   const later = useDeferredValue(computed)
-  const laterPlan = useDeferredValue(plan)
+  const laterPlan = useDeferredValue(builtPlan)
   const section = useMemo(() => neckDrawingOf('bridgeSection', later, laterPlan), [later, laterPlan])
   const names = stringNames(plan.strings.set)
   return (

@@ -17,12 +17,12 @@ const OVER = ['toSaddleMm', 'radiusMm', 'fallOffMm', 'bassOverMm', 'trebleOverMm
 
 /** Where do the frets go? */
 export function FretsSheet() {
-  const { computed, plan } = useSheetBench()
+  const { computed, plan, builtPlan } = useSheetBench()
   const { numbers } = computed
   const [wanted, setWanted] = useState(12)
   const last = numbers.frets.length
   const fret = Math.min(wanted, last)
-  const drawing = useMemo(() => neckDrawingOf('fretboard', computed, plan), [computed, plan])
+  const drawing = useMemo(() => neckDrawingOf('fretboard', computed, builtPlan), [computed, builtPlan])
   const takeFret = useCallback(({ key, row }: NumberRef): void => {
     if (row !== null && key.startsWith('frets[].')) setWanted(row + 1)
   }, [])

@@ -13,10 +13,10 @@ const MOST_TIMES = 20
 
 /** How is the neck set? */
 export function NeckSetSheet() {
-  const { computed, plan } = useSheetBench()
+  const { computed, plan, builtPlan } = useSheetBench()
   const { numbers, geometry } = computed
   const [times, setTimes] = useState(5)
-  const drawing = useMemo(() => neckDrawingOf('neckSet', computed, plan, times), [computed, plan, times])
+  const drawing = useMemo(() => neckDrawingOf('neckSet', computed, builtPlan, times), [computed, builtPlan, times])
   const { gaps, changes } = numbers.neckSet
   const places = gapNames(gaps.length, plan.scale.jointFret)
   const follows = geometry.top.form === 'flatUpperBout' && plan.top.flatSlope === 'neckSet'

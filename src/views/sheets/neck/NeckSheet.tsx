@@ -17,11 +17,11 @@ const ALL = NUMBER_KEYS.filter((key) => key.startsWith('neck.') || key.startsWit
 
 /** How is the neck cut? */
 export function NeckSheet() {
-  const { computed, plan } = useSheetBench()
-  const drawing = useMemo(() => neckDrawingOf('neckSide', computed, plan), [computed, plan])
+  const { computed, plan, builtPlan } = useSheetBench()
+  const drawing = useMemo(() => neckDrawingOf('neckSide', computed, builtPlan), [computed, builtPlan])
   // Further down the sheet: it follows a stroke after what stands above it.
   const later = useDeferredValue(computed)
-  const laterPlan = useDeferredValue(plan)
+  const laterPlan = useDeferredValue(builtPlan)
   const head = useMemo(() => neckDrawingOf('head', later, laterPlan), [later, laterPlan])
   const hasRod = plan.neck.rod === 'fitted'
   return (

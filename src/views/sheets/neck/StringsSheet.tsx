@@ -14,8 +14,8 @@ import './neck.css'
 
 /** How hard do the strings pull? */
 export function StringsSheet() {
-  const { computed, plan } = useSheetBench()
-  const drawing = useMemo(() => neckDrawingOf('strings', computed, plan), [computed, plan])
+  const { computed, plan, builtPlan } = useSheetBench()
+  const drawing = useMemo(() => neckDrawingOf('strings', computed, builtPlan), [computed, builtPlan])
   const names = stringNames(plan.strings.set)
   const compares = plan.strings.otherNotes !== null || plan.strings.otherScaleMm !== null
   return (

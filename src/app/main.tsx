@@ -21,6 +21,7 @@ async function start(place: HTMLElement): Promise<void> {
     const workshop = await openWorkshop({
       build: buildLoaded,
       startingTolerance: (key) => aboutNumber(key).tolerance,
+      loadBell: async () => (await import('./timerBell.ts')).timerBell,
       onNotice: (notice) => faults.setState({ kind: notice === 'newVersionElsewhere' ? 'newVersion' : 'blocked' }),
     })
     rescueFrom(workshop)

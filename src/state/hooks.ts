@@ -7,6 +7,7 @@ import type { ListState } from './listStore.ts'
 import type { ModelState } from './modelStore.ts'
 import type { PersistenceState } from './persistenceStore.ts'
 import type { ShopState } from './shopStore.ts'
+import type { TimerStore } from './timerStore.ts'
 import type { Workshop } from './workshop.ts'
 
 /** The hooks of one workshop; `Computed` is what the numbers are computed into. Made once, where the program is wired together. */
@@ -30,6 +31,8 @@ export function createHooks<Computed>() {
     useImport: <Part>(pick: (state: ImportState) => Part): Part => useStore(useWorkshop().importer.store, pick),
     usePersistence: <Part>(pick: (state: PersistenceState) => Part): Part =>
       useStore(useWorkshop().persistence.store, pick),
+    /** The timers of this device; null while there are none to show. */
+    useTimers: (): TimerStore | null => useStore(useWorkshop().timers.opened, (state) => state.timers),
     /** The text last typed into a field that was not taken; null where there is none. */
     useDraft: (docId: string, field: string): string | null =>
       useStore(useWorkshop().drafts.store, (state) => state.texts[draftKey(docId, field)] ?? null),

@@ -21,6 +21,8 @@ import { createListStore, type ListStore } from './listStore.ts'
 import { createModelStore, type ModelStore } from './modelStore.ts'
 import { createPersistenceStore, type PersistenceStore } from './persistenceStore.ts'
 import { createShopStore, type ShopStore } from './shopStore.ts'
+import { createTimers, type Timers } from './timers.ts'
+import type { Bell } from './timerStore.ts'
 
 export interface WorkshopNeeds<Computed> {
   /** The numbers of a plan with what was measured since. */
@@ -32,6 +34,8 @@ export interface WorkshopNeeds<Computed> {
   readonly clock?: Clock
   readonly newId?: () => string
   readonly requestPersistence?: () => Promise<PersistenceAnswer>
+  /** Brings what makes timers heard; fetched with the first of them. */
+  readonly loadBell?: () => Promise<Bell>
 }
 
 /** Everything a maker works with: all stores, bound to one database. Made once, when the program starts. */
@@ -43,6 +47,7 @@ export interface Workshop<Computed> {
   readonly drafts: DraftStore
   readonly importer: Importer
   readonly persistence: PersistenceStore
+  readonly timers: Timers
   readonly demo: {
     readonly isUnanswered: () => Promise<boolean>
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
@@ -84,6 +89,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       commission.writes(id) ? { edit: commission.edit, takeBack: commission.takeBack, close: commission.close } : null,
   })
   const models = createModelStore({ ...needs, fetchPacked: fetchModels })
+  const timers = createTimers({ database, now, newId: makeId, loadBell: given.loadBell })
   const computed = new WeakMap<Plan, { readonly of: Computed }>()
   const tolerancesHere = (): TolerancesHere => ({
     shop: shop.store.getState().shop.tolerances,
@@ -99,18 +105,26 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
   })
 
   const flush = async (): Promise<void> => {
-    await Promise.all([commission.flush(), shop.flush(), drafts.flush()])
+    await Promise.all([commission.flush(), shop.flush(), drafts.flush(), timers.flush()])
   }
-  const unsaved = () => ({ commissions: commission.unsaved(), shop: shop.unsaved(), drafts: drafts.unsaved() })
+  const unsaved = () => ({
+    commissions: commission.unsaved(),
+    shop: shop.unsaved(),
+    drafts: drafts.unsaved(),
+    timers: timers.unsaved(),
+  })
   database.beforeClosing(flush)
   const hasPage = typeof document !== 'undefined'
   const stopListening = hasPage
     ? [
         whenHidden(() => void flush()),
-        askBeforeLeaving(() => commission.unsaved().length > 0 || shop.unsaved() !== null),
+        askBeforeLeaving(
+          () => commission.unsaved().length > 0 || shop.unsaved() !== null || timers.unsaved().length > 0,
+        ),
       ]
     : []
   await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start(), models.start()])
+  timers.watch()
 
   return {
     shop,
@@ -120,6 +134,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     drafts,
     importer,
     persistence,
+    timers,
     demo: {
       isUnanswered: () => isDemoUnanswered(needs),
       install: async (commissions) => {
@@ -151,6 +166,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       list.stop()
       models.stop()
       shop.stop()
+      timers.stop()
     },
   }
 }

@@ -1,3 +1,4 @@
+import { lazy, Suspense, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { Computed } from '../core/compute.ts'
 import type { PlanField } from '../core/planFields.ts'
@@ -18,6 +19,8 @@ import { awaitField } from './sheets/goToField.ts'
 import { sheetOfField } from './sheets/sheetOfField.ts'
 import { useCommission, useWorkshop } from './workshop.ts'
 import './overview.css'
+
+const StartTimer = lazy(async () => ({ default: (await import('./timers/StartTimer.tsx')).StartTimer }))
 
 /** The instrument, and what its maker does next. */
 export function OverviewView({ id }: { readonly id: string }) {
@@ -68,6 +71,7 @@ function NextStage({ id, doc, computed }: NextProps) {
   const { commission } = useWorkshop()
   const facts = useCommission((state) => state.facts)
   const isLocked = useCommission((state) => state.readOnly !== null)
+  const [isTiming, setTiming] = useState(false)
   const done = stagesDone(facts)
   const stages = inOrder(doc.stages)
   const at = stages.findIndex(([stageId]) => !done.has(stageId))
@@ -107,10 +111,25 @@ function NextStage({ id, doc, computed }: NextProps) {
         <Link className="button" href={`/i/${id}/paper`} onClick={() => askForStage(stageId)}>
           {OVERVIEW_WORDS.printStage}
         </Link>
+        <button className="button" type="button" onClick={() => setTiming(true)}>
+          {OVERVIEW_WORDS.startTimer}
+        </button>
         <Link className="button button-plain" href={`/i/${id}/stages`}>
           {OVERVIEW_WORDS.allStages}
         </Link>
       </div>
+      {isTiming && (
+        <Suspense fallback={null}>
+          <StartTimer
+            docId={id}
+            stageId={stageId}
+            number={doc.number}
+            label={title}
+            proposed={null}
+            onClose={() => setTiming(false)}
+          />
+        </Suspense>
+      )}
       <ul className="overview-lines">
         {lines.map((line) => (
           <li key={line}>{line}</li>

@@ -1,5 +1,6 @@
 import { type ReactNode, Suspense, useEffect, useRef } from 'react'
 import { FaultBanner } from './Fault.tsx'
+import { NewVersionNotice } from './NewVersionNotice.tsx'
 
 interface Props {
   /** What the window is called while this sheet is in it. */
@@ -37,7 +38,10 @@ export function SheetFrame({ windowTitle, place, banner, foot, children }: Props
             {children}
           </main>
         </Suspense>
-        <footer className="sheet-foot">{foot}</footer>
+        <div>
+          <NewVersionNotice />
+          <footer className="sheet-foot">{foot}</footer>
+        </div>
       </div>
     </div>
   )

@@ -5,6 +5,7 @@ import { draftKey } from './draftStore.ts'
 import type { ImportState } from './importer.ts'
 import type { ListState } from './listStore.ts'
 import type { ModelState } from './modelStore.ts'
+import type { OfflineState } from './offlineStore.ts'
 import type { PersistenceState } from './persistenceStore.ts'
 import type { ShopState } from './shopStore.ts'
 import type { Workshop } from './workshop.ts'
@@ -30,6 +31,7 @@ export function createHooks<Computed>() {
     useImport: <Part>(pick: (state: ImportState) => Part): Part => useStore(useWorkshop().importer.store, pick),
     usePersistence: <Part>(pick: (state: PersistenceState) => Part): Part =>
       useStore(useWorkshop().persistence.store, pick),
+    useOffline: <Part>(pick: (state: OfflineState) => Part): Part => useStore(useWorkshop().offline.store, pick),
     /** The text last typed into a field that was not taken; null where there is none. */
     useDraft: (docId: string, field: string): string | null =>
       useStore(useWorkshop().drafts.store, (state) => state.texts[draftKey(docId, field)] ?? null),

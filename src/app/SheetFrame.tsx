@@ -1,6 +1,7 @@
 import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react'
 import { useTimers } from '../views/workshop.ts'
 import { FaultBanner } from './Fault.tsx'
+import { NewVersionNotice } from './NewVersionNotice.tsx'
 
 const TimerStrip = lazy(async () => ({ default: (await import('./TimerStrip.tsx')).TimerStrip }))
 
@@ -46,7 +47,10 @@ export function SheetFrame({ windowTitle, place, banner, foot, children }: Props
             {children}
           </main>
         </Suspense>
-        <footer className="sheet-foot">{foot}</footer>
+        <div>
+          <NewVersionNotice />
+          <footer className="sheet-foot">{foot}</footer>
+        </div>
       </div>
     </div>
   )

@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client'
 import { aboutNumber } from '../core/catalogue.ts'
+import { afterFirstPaint } from '../device/afterFirstPaint.ts'
 import { readBenchLight, setBenchLight } from '../device/benchLight.ts'
 import { openWorkshop } from '../state/workshop.ts'
 import '../ui/tokens.css'
@@ -11,6 +12,9 @@ import { App } from './App.tsx'
 import { buildLoaded } from './engine.ts'
 import { FaultBoundary, FaultPage } from './Fault.tsx'
 import { faults, listenForFaults, rescueFrom } from './faults.ts'
+
+/** What answers for the pages without a net, beside the page in its folder. */
+const OFFLINE_WORKER = './offlineWorker.js'
 
 listenForFaults()
 setBenchLight(readBenchLight())
@@ -32,6 +36,14 @@ async function start(place: HTMLElement): Promise<void> {
         </WorkshopProvider>
       </FaultBoundary>,
     )
+    // Pages that are served while they are written are not laid by.
+    if (import.meta.env.PROD)
+      afterFirstPaint(() => {
+        void workshop.offline.start(async (news) => {
+          const { keepOffline } = await import('../device/offline/keepOffline.ts')
+          return keepOffline(OFFLINE_WORKER, news)
+        })
+      })
   } catch {
     root.render(<FaultPage sentence={FAULT_WORDS.cannotOpen} />)
   }

@@ -5,6 +5,7 @@ import { draftKey } from './draftStore.ts'
 import type { ImportState } from './importer.ts'
 import type { ListState } from './listStore.ts'
 import type { ModelState } from './modelStore.ts'
+import type { OfflineState } from './offlineStore.ts'
 import type { PersistenceState } from './persistenceStore.ts'
 import type { ShopState } from './shopStore.ts'
 import type { TimerStore } from './timerStore.ts'
@@ -33,6 +34,7 @@ export function createHooks<Computed>() {
       useStore(useWorkshop().persistence.store, pick),
     /** The timers of this device; null while there are none to show. */
     useTimers: (): TimerStore | null => useStore(useWorkshop().timers.opened, (state) => state.timers),
+    useOffline: <Part>(pick: (state: OfflineState) => Part): Part => useStore(useWorkshop().offline.store, pick),
     /** The text last typed into a field that was not taken; null where there is none. */
     useDraft: (docId: string, field: string): string | null =>
       useStore(useWorkshop().drafts.store, (state) => state.texts[draftKey(docId, field)] ?? null),

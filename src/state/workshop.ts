@@ -3,6 +3,7 @@ import type { Plan } from '../core/plan.ts'
 import { type Clock, systemClock } from '../device/clock.ts'
 import { newId } from '../device/newId.ts'
 import { type PersistenceAnswer, requestPersistence } from '../device/persistence.ts'
+import { hasOpenDialog, reloadPage } from '../device/reload.ts'
 import { askBeforeLeaving, whenHidden } from '../device/visibility.ts'
 import { browserLocks, type Locks } from '../device/writerLock.ts'
 import { writeCommissionFile } from '../files/commissionFile.ts'
@@ -19,6 +20,7 @@ import type { StoredNeeds } from './editStored.ts'
 import { createImporter, type Importer } from './importer.ts'
 import { createListStore, type ListStore } from './listStore.ts'
 import { createModelStore, type ModelStore } from './modelStore.ts'
+import { createOfflineStore, type OfflineStore } from './offlineStore.ts'
 import { createPersistenceStore, type PersistenceStore } from './persistenceStore.ts'
 import { createShopStore, type ShopStore } from './shopStore.ts'
 import { createTimers, type Timers } from './timers.ts'
@@ -48,6 +50,7 @@ export interface Workshop<Computed> {
   readonly importer: Importer
   readonly persistence: PersistenceStore
   readonly timers: Timers
+  readonly offline: OfflineStore
   readonly demo: {
     readonly isUnanswered: () => Promise<boolean>
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
@@ -113,16 +116,17 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     drafts: drafts.unsaved(),
     timers: timers.unsaved(),
   })
+  const hasUnsaved = (): boolean =>
+    commission.unsaved().length > 0 || shop.unsaved() !== null || timers.unsaved().length > 0
+  const offline = createOfflineStore({
+    flush,
+    hasUnsaved: () => hasUnsaved() || drafts.unsaved().length > 0,
+    hasOpenDialog,
+    reload: reloadPage,
+  })
   database.beforeClosing(flush)
   const hasPage = typeof document !== 'undefined'
-  const stopListening = hasPage
-    ? [
-        whenHidden(() => void flush()),
-        askBeforeLeaving(
-          () => commission.unsaved().length > 0 || shop.unsaved() !== null || timers.unsaved().length > 0,
-        ),
-      ]
-    : []
+  const stopListening = hasPage ? [whenHidden(() => void flush()), askBeforeLeaving(hasUnsaved)] : []
   await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start(), models.start()])
   timers.watch()
 
@@ -135,6 +139,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     importer,
     persistence,
     timers,
+    offline,
     demo: {
       isUnanswered: () => isDemoUnanswered(needs),
       install: async (commissions) => {

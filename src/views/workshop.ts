@@ -12,5 +12,6 @@ export const {
   useImport,
   usePersistence,
   useTimers,
+  useOffline,
   useDraft,
 } = createHooks<Computed>()

@@ -1,7 +1,7 @@
 import type { Reading } from '../core/asBuilt/reading.ts'
 import type { Computed } from '../core/compute.ts'
 import type { Plan } from '../core/plan.ts'
-import type { Built } from '../state/commissionStore.ts'
+import type { Built } from '../state/commissionState.ts'
 
 type Build = (plan: Plan, readings: readonly Reading[]) => Built<Computed>
 

@@ -1,6 +1,6 @@
 import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
-import type { CommissionState } from './commissionStore.ts'
+import type { CommissionState } from './commissionState.ts'
 import { draftKey } from './draftStore.ts'
 import type { ImportState } from './importer.ts'
 import type { ListState } from './listStore.ts'

@@ -1,27 +1,31 @@
+import type { asBuilt } from '../core/asBuilt.ts'
 import type { Reading } from '../core/asBuilt/reading.ts'
 import type { Computed } from '../core/compute.ts'
 import type { Plan } from '../core/plan.ts'
 import type { Built } from '../state/commissionState.ts'
 
-type Build = (plan: Plan, readings: readonly Reading[]) => Built<Computed>
+/** What computes the numbers of a plan; the list of instruments does not need it, so it comes with the first instrument. */
+let compute: ((plan: Plan) => Computed) | null = null
+/** What puts readings in the place of what was planned: it comes with the first instrument that has any, or where they are taken. */
+let build: ((plan: Plan, readings: readonly Reading[]) => ReturnType<typeof asBuilt>) | null = null
 
-let loaded: Build | null = null
-
-/** Fetches what computes the numbers. The list of instruments does not need it, so it comes with the first instrument. */
 export async function loadEngine(): Promise<void> {
-  const [{ compute }, { asBuilt }, { allowsValue }] = await Promise.all([
-    import('../core/compute.ts'),
-    import('../core/asBuilt.ts'),
-    import('../record/allowsValue.ts'),
-  ])
-  loaded = (plan, readings) => {
-    const built = asBuilt(plan, readings, allowsValue)
-    return { ...built, computed: compute(built.plan) }
-  }
+  compute = (await import('../core/compute.ts')).compute
 }
 
-/** The numbers of a plan with what was measured since. An instrument is only opened once the engine is there. */
-export const buildLoaded: Build = (plan, readings) => {
-  if (loaded === null) throw new Error('an instrument was opened before the engine was fetched')
-  return loaded(plan, readings)
+export async function loadAsBuilt(): Promise<void> {
+  const [core, { allowsValue }] = await Promise.all([import('../core/asBuilt.ts'), import('../record/allowsValue.ts')])
+  build = (plan, readings) => core.asBuilt(plan, readings, allowsValue)
+}
+
+/** Fetches what readings need, where it is not there yet. */
+export const prepareReadings = (): Promise<void> | null => (build === null ? loadAsBuilt() : null)
+
+/** The numbers of a plan with what was measured since. What it takes has been fetched before an instrument, or a place to read at, is opened. */
+export function buildLoaded(plan: Plan, readings: readonly Reading[]): Built<Computed> {
+  if (compute === null) throw new Error('an instrument was opened before the engine was fetched')
+  if (readings.length === 0) return { plan, taken: [], outside: [], computed: compute(plan) }
+  if (build === null) throw new Error('readings came before what puts them into a plan was fetched')
+  const built = build(plan, readings)
+  return { ...built, computed: compute(built.plan) }
 }

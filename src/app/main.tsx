@@ -9,7 +9,7 @@ import './shell.css'
 import { WorkshopProvider } from '../views/workshop.ts'
 import { FAULT_WORDS } from '../words/instrument.ts'
 import { App } from './App.tsx'
-import { buildLoaded } from './engine.ts'
+import { buildLoaded, prepareReadings } from './engine.ts'
 import { FaultBoundary, FaultPage } from './Fault.tsx'
 import { faults, listenForFaults, rescueFrom } from './faults.ts'
 
@@ -24,6 +24,7 @@ async function start(place: HTMLElement): Promise<void> {
   try {
     const workshop = await openWorkshop({
       build: buildLoaded,
+      prepareReadings,
       startingTolerance: (key) => aboutNumber(key).tolerance,
       loadBell: async () => (await import('./timerBell.ts')).timerBell,
       onNotice: (notice) => faults.setState({ kind: notice === 'newVersionElsewhere' ? 'newVersion' : 'blocked' }),

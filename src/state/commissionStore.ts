@@ -56,6 +56,8 @@ export interface CommissionNeeds<Computed> {
   readonly newId: () => string
   readonly locks: Locks
   readonly build: (plan: Plan, readings: readonly Reading[]) => Built<Computed>
+  /** Fetches what `build` needs for readings, before a record that has any is shown; null: it is there. */
+  readonly prepareReadings: () => Promise<void> | null
   /** Called when an edit has been stored. */
   readonly onSaved?: () => void
 }
@@ -74,7 +76,20 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
   let readings: readonly Reading[] = []
   let built: { readonly from: readonly Reading[]; readonly of: Built<Computed> } | null = null
 
+  /** Fetches what puts readings in their place, where there are any to be shown; null: nothing is to be waited for. */
+  const prepareFor = (facts: readonly Fact[]): Promise<void> | null =>
+    facts.some(({ kind }) => kind === 'reading') ? needs.prepareReadings() : null
+
   function show(bundle: Bundle, more: Partial<CommissionState<Computed>>): void {
+    const preparing = prepareFor(bundle.facts)
+    if (preparing !== null) {
+      // The first readings of this visit: they show as soon as there is what puts them in their place.
+      const mine = visit
+      void preparing.then(() => {
+        if (mine === visit) show(keeper?.kept() ?? bundle, more)
+      })
+      return
+    }
     const before = store.getState()
     const { doc } = bundle.row
     if (before.facts !== bundle.facts || before.id !== bundle.row.id) readings = keptReadings(readings, bundle.facts)
@@ -133,16 +148,23 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
     stopWatching?.()
     stopWatching = null
     if (!read.ok) return refuseOpening(read.problem)
+    await prepareFor(read.value.facts)
+    if (mine !== visit) return
     keeper = keep(read.value)
     show(read.value, { readOnly: null, save: 'saved', saveProblem: null })
   }
 
   function startWatching(id: string, mine: number): void {
-    stopWatching = watchDocument(database, 'commission', id, (read) => {
-      if (mine !== visit || keeper !== null) return
+    let newest = 0
+    const take = async (read: Result<Bundle, ReadProblem>): Promise<void> => {
+      newest += 1
+      const turn = newest
+      if (read.ok) await prepareFor(read.value.facts)
+      if (mine !== visit || keeper !== null || turn !== newest) return
       if (read.ok) show(read.value, { readOnly: 'openInAnotherTab', save: 'saved', saveProblem: null })
       else refuseOpening(read.problem)
-    })
+    }
+    stopWatching = watchDocument(database, 'commission', id, (read) => void take(read))
   }
 
   async function leave(): Promise<void> {

@@ -29,6 +29,7 @@ import type { Bell } from './timerStore.ts'
 export interface WorkshopNeeds<Computed> {
   /** The numbers of a plan with what was measured since. */
   readonly build: CommissionNeeds<Computed>['build']
+  readonly prepareReadings: CommissionNeeds<Computed>['prepareReadings']
   readonly startingTolerance: (key: NumberKey) => number | null
   readonly onNotice: (notice: DatabaseNotice) => void
   readonly database?: Database
@@ -85,7 +86,11 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
   }
   const shop = createShopStore(needs)
   const drafts = createDraftStore({ database, now })
-  const commission = createCommissionStore({ ...needs, build: given.build })
+  const commission = createCommissionStore({
+    ...needs,
+    build: given.build,
+    prepareReadings: given.prepareReadings,
+  })
   const list = createListStore({
     ...needs,
     openHere: (id) =>

@@ -4,6 +4,7 @@ import type { PlanField } from '../core/planFields.ts'
 import type { CommissionDoc } from '../record/commission.ts'
 import { stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
+import { workWithin } from '../record/patterns/stagesWithin.ts'
 import type { StageKey } from '../record/patterns/stages.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, STAGES_WORDS } from '../words/instrument.ts'
@@ -82,7 +83,9 @@ function NextStage({ id, doc, computed }: NextProps) {
     )
   }
   const [stageId, { key }] = next
-  const { title, lines } = STAGE_WORDS[key satisfies StageKey]
+  const present = stages.map(([, stage]) => stage.key)
+  const { title, lines, whole = lines } = STAGE_WORDS[key satisfies StageKey]
+  const isWhole = workWithin(key, present, doc.family).length > 1
   return (
     <section className="overview-next">
       <p className="overview-place">
@@ -92,14 +95,14 @@ function NextStage({ id, doc, computed }: NextProps) {
         </span>
       </p>
       <h1>{title}</h1>
-      <StageFigures stage={key} doc={doc} computed={computed} />
+      <StageFigures stage={key} present={present} doc={doc} computed={computed} />
       <div className="commands">
         <button
           className="button button-next"
           type="button"
           disabled={isLocked}
           aria-label={STAGES_WORDS.markDone(title)}
-          onClick={() => commission.markStageDone(stageId, numbersBuiltTo(key, computed.numbers))}
+          onClick={() => commission.markStageDone(stageId, numbersBuiltTo(key, present, computed.numbers))}
         >
           {OVERVIEW_WORDS.markDone}
         </button>
@@ -111,7 +114,7 @@ function NextStage({ id, doc, computed }: NextProps) {
         </Link>
       </div>
       <ul className="overview-lines">
-        {lines.map((line) => (
+        {(isWhole ? whole : lines).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>

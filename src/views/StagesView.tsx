@@ -52,7 +52,7 @@ export function StagesView() {
             isLocked={isLocked}
             onDone={() => {
               const numbers = commission.store.getState().computed?.numbers
-              if (numbers !== undefined) commission.markStageDone(id, numbersBuiltTo(key, numbers))
+              if (numbers !== undefined) commission.markStageDone(id, numbersBuiltTo(key, [...present], numbers))
             }}
             onWithdraw={() => commission.withdrawStage(id)}
             onSkip={() => commission.edit(skipStage(id))}

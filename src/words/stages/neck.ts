@@ -1,19 +1,48 @@
 import type { StageKey } from '../../record/patterns/stages.ts'
 import type { StageWords } from './stageWords.ts'
 
-/** Neck, board, bridge, finish and setting up. */
+/** Neck, board and bridge. */
 export const NECK_STAGE_WORDS = {
   makeNeckBlank: {
     title: 'Make the neck blank',
     lines: [
       'Scarf the head, stack or laminate the heel, one glue-up at a time.',
       'True the face and square one side; the centre line comes from these two.',
+      'Leave it to rest after gluing: true it again when it has stopped moving.',
+    ],
+    whole: [
+      'Scarf the head, stack or laminate the heel, one glue-up at a time.',
+      'True the face and square one side; the centre line comes from these two.',
       'Cut the channel for rod or bars before anything is tapered.',
+    ],
+  },
+  cutRodChannel: {
+    title: 'Cut the rod channel, true the face',
+    lines: [
+      'Cut the channel for rod or bars before anything is tapered, on the centre line, both walls from one fence.',
+      'Try the rod: it goes in by hand, does not rattle, and its nut can be reached.',
+      'Plane the face flat after the cut; a straightedge lies down without light from nut to joint.',
+      'Read what wood is left under and beside the channel.',
+    ],
+  },
+  veneerHead: {
+    title: 'Glue the head veneers',
+    lines: [
+      'True the head’s face, square across, and bring the core to thickness first.',
+      'Face veneer over the nut’s line, so that it can be trimmed to it; a back veneer runs out into the shaft.',
+      'Cauls on both faces, pins at the corners: veneer swims.',
+      'Plane to final thickness when it has set: the tuners’ posts ask for it.',
     ],
   },
   shapeHead: {
     title: 'Shape the head',
     lines: [
+      'Have the tuners on the bench: measure their posts and bushings, not the catalogue’s.',
+      'Drill the tuner holes from the face onto a backing board; then saw the outline.',
+      'Stretch a thread from the nut to each post: nothing is in its way.',
+      'Lay the inlay last and level it with the veneer.',
+    ],
+    whole: [
       'Glue the veneers, plane to final thickness, saw the outline.',
       'Drill the tuner holes from the face onto a backing board.',
       'Lay the inlay last and level it with the veneer.',
@@ -22,6 +51,12 @@ export const NECK_STAGE_WORDS = {
   cutNeckJoint: {
     title: 'Cut the neck joint',
     lines: [
+      'Take angle and depth from the closed box as measured, not from the plan.',
+      'Saw the tenon full to the block as cut; cheeks close before the shoulder does.',
+      'Hollow the cheeks, so that they bear at their edges.',
+      'Inserts or dowels for the bolts go in square to the tenon’s end.',
+    ],
+    whole: [
       'Take angle and depth from the closed box as measured, not from the plan.',
       'Cut the block’s half first, then the neck to it; cheeks close before the shoulder does.',
       'Drill for the bolts square to the face.',
@@ -42,7 +77,15 @@ export const NECK_STAGE_WORDS = {
       'Square frets: saw along one scale, on the centreline.',
       'Fanned frets: lay off both edges’ figures parallel to the centreline, join each pair, saw along the line.',
       'Taper, radius if wanted, then clear the slots to depth.',
-      'Markers in before the final scrape; bindings if ordered.',
+      'Markers in before the final scrape.',
+    ],
+  },
+  bindBoard: {
+    title: 'Bind the board',
+    lines: [
+      'Take the board’s edges in by the binding’s thickness first: the widths below are over the bindings.',
+      'Glue side and end strips with mitres at the corners, straps from the middle outward.',
+      'Side markers go into the binding or its line with the board. Open the slots again to it, not through it.',
     ],
   },
   glueBoard: {
@@ -85,76 +128,4 @@ export const NECK_STAGE_WORDS = {
       'Weigh it and write the weight down.',
     ],
   },
-  sandAndFill: {
-    title: 'Sand, mask and fill',
-    lines: [
-      'Finish each grit with the light low, and vacuum between grits.',
-      'Mask the bridge’s place and the board’s, each a little inside the line.',
-      'Fill the pores if the wood has them; let it dry before levelling.',
-    ],
-  },
-  finish: {
-    title: 'Build the finish and let it cure',
-    lines: [
-      'Number the coats as they go on, with date and wait, by the maker’s label.',
-      'Level between coats only when it powders.',
-      'The cure is part of the work: press a thumbnail where the bridge will hide it.',
-    ],
-  },
-  polish: {
-    title: 'Level and polish',
-    lines: [
-      'Level with the least that works, and look out for thin places on edges.',
-      'Polish in one direction per grade; keep the surface cool.',
-    ],
-  },
-  glueBridge: {
-    title: 'Place and glue the bridge',
-    lines: [
-      'Find the saddle line from the real fret 12, then add the compensation.',
-      'Stretch two threads for the outer strings to set it side to side.',
-      'Clear the finish inside the outline to bare wood; pin, glue, clamp with cauls inside.',
-    ],
-  },
-  makeNutAndSaddle: {
-    title: 'Level the frets, make nut and saddle',
-    lines: [
-      'Level, crown and polish the frets with the neck straight.',
-      'Space the nut by gaps between strings, not by centres; slots down in small steps.',
-      'Saddle fits its slot without wobble and comes out by hand.',
-    ],
-  },
-  stringUp: {
-    title: 'Fit hardware, string to pitch',
-    lines: [
-      'Ream, fit tuners and end pin, and check nothing splits.',
-      'Bring up slowly, both outer strings together, and watch the bridge.',
-      'Read relief, action and how far the top has risen; leave it hanging at pitch.',
-    ],
-  },
-  settleSetUp: {
-    title: 'Set up again when it has settled',
-    lines: [
-      'Same readings as at first stringing, and the same tuning.',
-      'Relief first, then saddle, then nut, then intonation at fret 12.',
-      'Write down what moved since the first time.',
-    ],
-  },
-  inspect: {
-    title: 'Inspect and write down as built',
-    lines: [
-      'Go over it in daylight with the client’s wishes in hand.',
-      'Measure what stands below and note where it left the plan.',
-      'Photographs: front, back, both sides, head, inside.',
-    ],
-  },
-  deliver: {
-    title: 'Pack and hand over',
-    lines: [
-      'Slacken the strings for a journey, pad the head, humidity pack in the case.',
-      'Put papers, care sheet and species list in the case pocket.',
-      'Shipping abroad: have the permits in hand before it leaves.',
-    ],
-  },
 } as const satisfies Partial<Record<StageKey, StageWords>>
-export type NeckStage = keyof typeof NECK_STAGE_WORDS

@@ -1,8 +1,8 @@
-import { stage } from './stagePattern.ts'
+import { figures } from './stagePattern.ts'
 
 /** Neck, finish and set-up. */
 export const NECK_STAGES = {
-  makeNeckBlank: stage({
+  makeNeckBlank: figures({
     numbers: [
       'neck.stockLengthMm',
       'neck.stockMm',
@@ -11,6 +11,13 @@ export const NECK_STAGES = {
       'head.angleRad',
       'neck.scarfMm',
       'head.dropMm',
+    ],
+    lookUp: ['neck.heelStockMm'],
+    cautions: ['blades', 'woodDust', 'glue'],
+    drawings: ['neckSide'],
+  }),
+  cutRodChannel: figures({
+    numbers: [
       'neck.rodFromNutMm',
       'neck.rodLengthMm',
       'neck.rodWidthMm',
@@ -19,23 +26,16 @@ export const NECK_STAGES = {
       'neck.woodBehindRodMm',
       'neck.besideRodMm',
     ],
-    lookUp: ['neck.heelStockMm'],
-    cautions: ['blades', 'woodDust', 'glue'],
+    cautions: ['blades', 'woodDust'],
     drawings: ['neckSide'],
   }),
-  shapeHead: stage({
-    numbers: [
-      'head.thicknessMm',
-      'head.coreMm',
-      'head.lengthMm',
-      'head.holeMm',
-      'tuners[].fromNutMm',
-      'tuners[].acrossMm',
-    ],
+  veneerHead: figures({ numbers: ['head.thicknessMm', 'head.coreMm'], cautions: ['glue'] }),
+  shapeHead: figures({
+    numbers: ['head.lengthMm', 'head.holeMm', 'tuners[].fromNutMm', 'tuners[].acrossMm'],
     cautions: ['shellDust', 'blades'],
     drawings: ['head'],
   }),
-  cutNeckJoint: stage({
+  cutNeckJoint: figures({
     numbers: [
       'neckSet.angleRad',
       'neck.cheekRad',
@@ -46,8 +46,6 @@ export const NECK_STAGES = {
       'neck.tenonDepthMm',
       'neck.boltMm',
       'neck.bolts[].underTopMm',
-      'neck.blockBehindTenonMm',
-      'neck.blockBesideTenonMm',
       'neck.rodToBoltMm',
       'neck.boltToHeelEndMm',
     ],
@@ -55,7 +53,7 @@ export const NECK_STAGES = {
     cautions: ['blades'],
     drawings: ['neckSide'],
   }),
-  slotSides: stage({
+  slotSides: figures({
     numbers: [
       'sides.thicknessMm',
       'sides.depthAtNeckPlanedMm',
@@ -68,7 +66,7 @@ export const NECK_STAGES = {
     cautions: ['blades'],
     drawings: ['neckSide', 'neckSet'],
   }),
-  makeBoard: stage({
+  makeBoard: figures({
     numbers: [
       'board.lengthMm',
       'board.nutBassAheadMm',
@@ -94,12 +92,17 @@ export const NECK_STAGES = {
     cautions: ['woodDust', 'cites', 'blades'],
     drawings: ['fretboard'],
   }),
-  glueBoard: stage({
+  bindBoard: figures({
+    numbers: ['board.nutWidthMm', 'board.widthAtTwelfthMm', 'board.widthAtEndMm'],
+    cautions: ['glue', 'blades'],
+    drawings: ['fretboard'],
+  }),
+  glueBoard: figures({
     numbers: ['board.nutToJointMm', 'board.overBodyMm', 'board.widthAtJointMm'],
     cautions: ['glue'],
     drawings: ['fretboard'],
   }),
-  carveNeck: stage({
+  carveNeck: figures({
     numbers: [
       'neck.thicknessAtFirstMm',
       'neck.thicknessAtTenthMm',
@@ -112,7 +115,7 @@ export const NECK_STAGES = {
     cautions: ['blades', 'woodDust'],
     drawings: ['neckSide'],
   }),
-  fitNeck: stage({
+  fitNeck: figures({
     numbers: [
       'neckSet.fretPlaneOverTopMm',
       'neckSet.fretPlaneOverBridgeMm',
@@ -129,13 +132,13 @@ export const NECK_STAGES = {
     cautions: ['blades'],
     drawings: ['neckSet'],
   }),
-  fretBoard: stage({
+  fretBoard: figures({
     numbers: ['board.fallOffMm', 'board.leftUnderSlotMm', 'frets[].wireMm', 'frets[].radiusMm', 'frets[].fallOffMm'],
     lookUp: ['frets[].radiusMm'],
     cautions: ['blades', 'glue'],
     drawings: ['fretboard'],
   }),
-  makeBridge: stage({
+  makeBridge: figures({
     numbers: [
       'bridge.lengthMm',
       'bridge.widthMm',
@@ -159,10 +162,16 @@ export const NECK_STAGES = {
     cautions: ['woodDust', 'blades', 'cites'],
     drawings: ['bridge', 'bridgeSection'],
   }),
-  sandAndFill: stage({ cautions: ['woodDust', 'solvents'] }),
-  finish: stage({ cautions: ['solvents', 'oilyRags'] }),
-  polish: stage({ cautions: ['woodDust', 'oilyRags'] }),
-  glueBridge: stage({
+  sandAndFill: figures({ cautions: ['woodDust', 'solvents'] }),
+  finish: figures({ cautions: ['solvents', 'oilyRags'] }),
+  cure: figures({}),
+  polish: figures({ cautions: ['woodDust', 'oilyRags'] }),
+  setNeck: figures({
+    numbers: ['neckSet.fretPlaneOverTopMm', 'neckSet.gapAtEndMm', 'scale.jointToSaddleMm'],
+    cautions: ['glue'],
+    drawings: ['neckSet'],
+  }),
+  glueBridge: figures({
     numbers: [
       'bridge.twelfthToBassMm',
       'bridge.twelfthToTrebleMm',
@@ -176,7 +185,11 @@ export const NECK_STAGES = {
     cautions: ['glue', 'heat'],
     drawings: ['bridge'],
   }),
-  makeNutAndSaddle: stage({
+  levelFrets: figures({
+    numbers: ['board.fallOffMm', 'frets[].radiusMm'],
+    lookUp: ['board.fallOffMm', 'frets[].radiusMm'],
+  }),
+  makeNutAndSaddle: figures({
     numbers: [
       'bridge.saddleHeightMm',
       'strings[].nutFromBassEdgeMm',
@@ -187,7 +200,8 @@ export const NECK_STAGES = {
     cautions: ['shellDust'],
     drawings: ['strings'],
   }),
-  stringUp: stage({
+  fitHardware: figures({ numbers: ['head.holeMm'], lookUp: ['head.holeMm'], cautions: ['blades'] }),
+  stringUp: figures({
     numbers: [
       'stringSet.tensionN',
       'stringSet.torqueNm',
@@ -199,7 +213,7 @@ export const NECK_STAGES = {
     ],
     cautions: ['strings'],
   }),
-  settleSetUp: stage({
+  settleSetUp: figures({
     numbers: [
       'setup.reliefMm',
       'setup.actionBassMm',
@@ -210,7 +224,7 @@ export const NECK_STAGES = {
     ],
     cautions: ['strings'],
   }),
-  inspect: stage({
+  inspect: figures({
     numbers: [
       'body.lengthMm',
       'body.lowerBoutMm',
@@ -220,5 +234,5 @@ export const NECK_STAGES = {
       'sides.bodyDepthAtNeckMm',
     ],
   }),
-  deliver: stage({ cautions: ['cites'] }),
+  deliver: figures({ cautions: ['cites'] }),
 }

@@ -1,5 +1,5 @@
 import type { NumberKey } from '../../../core/catalogue.ts'
-import { stage } from './stagePattern.ts'
+import { figures } from './stagePattern.ts'
 
 /** How high the blocks stand and how their ends slope: left proud when they are glued in, read when the rim has been trued. */
 const BLOCK_ENDS = [
@@ -15,10 +15,14 @@ const BLOCK_ENDS = [
 
 /** Wood, sides and rim. */
 export const RIM_STAGES = {
-  chooseWood: stage({ cautions: ['cites', 'woodDust'] }),
-  settleWood: stage({}),
-  thicknessSides: stage({ numbers: ['sides.thicknessMm'], cautions: ['woodDust', 'blades'] }),
-  markBlanks: stage({
+  chooseWood: figures({ cautions: ['cites', 'woodDust'] }),
+  settleWood: figures({}),
+  weighWood: figures({
+    numbers: ['sides.thicknessMm', 'plates.topMm', 'plates.backMm'],
+    lookUp: ['sides.thicknessMm', 'plates.topMm', 'plates.backMm'],
+  }),
+  thicknessSides: figures({ numbers: ['sides.thicknessMm'], cautions: ['woodDust', 'blades'] }),
+  markBlanks: figures({
     numbers: [
       'sides.blankLengthMm',
       'sides.blankWidthMm',
@@ -32,11 +36,11 @@ export const RIM_STAGES = {
     cautions: ['blades'],
     drawings: ['blankTreble'],
   }),
-  profileBlanks: stage({
+  profileBlanks: figures({
     numbers: ['rim[].alongBlankMm', 'rim[].cutWidthMm', 'trebleRim[].alongBlankMm', 'trebleRim[].cutWidthMm'],
     cautions: ['woodDust', 'blades'],
   }),
-  bendSides: stage({
+  bendSides: figures({
     numbers: [
       'body.tightestRadiusMm',
       'body.tightestAtMm',
@@ -54,7 +58,7 @@ export const RIM_STAGES = {
     cautions: ['heat'],
     drawings: ['plan'],
   }),
-  settleInMould: stage({
+  settleInMould: figures({
     numbers: [
       'body.halfLengthMm',
       'cutaway.trebleLengthMm',
@@ -64,7 +68,7 @@ export const RIM_STAGES = {
     ],
     cautions: ['blades'],
   }),
-  makeBlocks: stage({
+  makeBlocks: figures({
     numbers: [
       'blocks.tail.widthMm',
       'blocks.tail.thicknessMm',
@@ -86,13 +90,13 @@ export const RIM_STAGES = {
     cautions: ['woodDust', 'blades'],
     drawings: ['blockTail', 'blockNeck'],
   }),
-  glueBlocks: stage({
+  glueBlocks: figures({
     numbers: [...BLOCK_ENDS, 'blocks.neck.trebleReachMm'],
     lookUp: [...BLOCK_ENDS, 'blocks.neck.trebleReachMm'],
     cautions: ['glue'],
     drawings: ['side'],
   }),
-  braceSides: stage({
+  braceSides: figures({
     numbers: [
       'sideBraces[].alongOuterMm',
       'sideBraces[].lengthMm',
@@ -115,7 +119,7 @@ export const RIM_STAGES = {
     ],
     cautions: ['glue'],
   }),
-  radiusRim: stage({
+  radiusRim: figures({
     numbers: [
       'back.radiusMm',
       'top.radiusMm',
@@ -128,10 +132,9 @@ export const RIM_STAGES = {
     cautions: ['woodDust'],
     drawings: ['side'],
   }),
-  glueLinings: stage({
+  makeLinings: figures({ numbers: ['linings.top.lengthMm', 'linings.back.lengthMm'], cautions: ['blades', 'heat'] }),
+  glueLinings: figures({
     numbers: [
-      'linings.top.lengthMm',
-      'linings.back.lengthMm',
       'linings.top.ledgeMm',
       'linings.back.ledgeMm',
       'places[].topBevelRad',
@@ -162,7 +165,7 @@ export const RIM_STAGES = {
     cautions: ['glue'],
     drawings: ['bevels'],
   }),
-  trueRim: stage({
+  trueRim: figures({
     numbers: [
       'top.flatFromMm',
       'top.flatSlopeRad',
@@ -183,5 +186,17 @@ export const RIM_STAGES = {
     ],
     cautions: ['woodDust', 'blades'],
     drawings: ['bevels'],
+  }),
+  cutBlockJoint: figures({
+    numbers: [
+      'neck.tenonWidthMm',
+      'neck.tenonDepthMm',
+      'neck.boltMm',
+      'neck.bolts[].underTopMm',
+      'neck.blockBehindTenonMm',
+      'neck.blockBesideTenonMm',
+    ],
+    cautions: ['blades'],
+    drawings: ['blockNeck'],
   }),
 }

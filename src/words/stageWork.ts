@@ -88,7 +88,7 @@ export const STAGE_WORK_WORDS = {
   oneSitting: 'In one sitting.',
   inHumidity: 'Needs building humidity.',
   needs: (fixtures: readonly string[]) => `Takes up: ${fixtures.join('; ')}.`,
-  setting: (fixture: string) => `${fixture} through the wait`,
+  setting: (fixtures: string) => `${fixtures} through the wait`,
   until: (fixture: string, place: number) => `${fixture} from here until stage ${place} is done`,
   frees: (fixtures: readonly string[]) => `Then free: ${fixtures.join(', ')}.`,
   parts: (parts: readonly string[]) => `Must be here: ${parts.join(', ')}.`,

@@ -121,8 +121,8 @@ describe('fixtures of a steel-string', () => {
 
   test('the iron and the spray space are free as soon as hands leave them', () => {
     const uses = STAGE_KEYS.flatMap((key) => STAGES[key].fixtures)
-    for (const { fixture, held } of uses)
-      if (fixture === 'bendingIron' || fixture === 'sprayRoom') expect(held).toBe('working')
+    const ofHands = uses.filter(({ fixture }) => fixture === 'bendingIron' || fixture === 'sprayRoom')
+    expect(ofHands.map(({ held }) => held)).toEqual(['working', 'working'])
   })
 })
 

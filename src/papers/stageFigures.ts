@@ -1,6 +1,6 @@
 import { inOrder } from '../record/order.ts'
 import type { StageFigures } from '../record/patterns/stages/stagePattern.ts'
-import { figuresOfStage } from '../record/patterns/stagesWithin.ts'
+import { figuresOfStage } from '../record/patterns/figuresOfStage.ts'
 import type { StageKey } from '../record/patterns/stages.ts'
 import type { StageSheetOrder } from './stageSheetOrder.ts'
 

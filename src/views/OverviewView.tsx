@@ -4,16 +4,15 @@ import type { PlanField } from '../core/planFields.ts'
 import type { CommissionDoc } from '../record/commission.ts'
 import { stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
-import { workWithin } from '../record/patterns/stagesWithin.ts'
-import type { StageKey } from '../record/patterns/stages.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, STAGES_WORDS } from '../words/instrument.ts'
 import { SHEET_TITLES, SHEETS } from '../words/sheets.ts'
-import { STAGE_WORDS } from '../words/stages.ts'
+import { STAGE_TITLES } from '../words/stageTitles.ts'
 import { numbersBuiltTo } from './builtTo.ts'
 import { OverviewDrawing } from './overview/OverviewDrawing.tsx'
 import { OverviewFindings } from './overview/OverviewFindings.tsx'
 import { StageFigures } from './overview/StageFigures.tsx'
+import { StageLines } from './overview/StageLines.tsx'
 import { askForStage } from './paperChoice.ts'
 import { awaitField } from './sheets/goToField.ts'
 import { sheetOfField } from './sheets/sheetOfField.ts'
@@ -84,8 +83,7 @@ function NextStage({ id, doc, computed }: NextProps) {
   }
   const [stageId, { key }] = next
   const present = stages.map(([, stage]) => stage.key)
-  const { title, lines, whole = lines } = STAGE_WORDS[key satisfies StageKey]
-  const isWhole = workWithin(key, present, doc.family).length > 1
+  const title = STAGE_TITLES[key]
   return (
     <section className="overview-next">
       <p className="overview-place">
@@ -113,11 +111,7 @@ function NextStage({ id, doc, computed }: NextProps) {
           {OVERVIEW_WORDS.allStages}
         </Link>
       </div>
-      <ul className="overview-lines">
-        {(isWhole ? whole : lines).map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      <StageLines stage={key} present={present} family={doc.family} />
     </section>
   )
 }

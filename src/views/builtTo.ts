@@ -1,6 +1,6 @@
 import { type NumberKey, type Numbers, readNumbers } from '../core/numbers.ts'
 import type { BuiltTo } from '../record/facts.ts'
-import { figuresOfStage } from '../record/patterns/stagesWithin.ts'
+import { figuresOfStage } from '../record/patterns/figuresOfStage.ts'
 import type { StageKey } from '../record/patterns/stages.ts'
 
 /** The numbers a stage is built to in this building order, as they stand now: what its sign-off keeps. Rows are counted from 0: 'rim[3].depthMm'. */

@@ -13,7 +13,7 @@ import { type EditMeta, editDocument, type Recipe } from '../../src/record/edit.
 import { type BuiltTo, signOff } from '../../src/record/facts.ts'
 import { inOrder } from '../../src/record/order.ts'
 import type { StageKey } from '../../src/record/patterns/stages.ts'
-import { figuresOfStage } from '../../src/record/patterns/stagesWithin.ts'
+import { figuresOfStage } from '../../src/record/patterns/figuresOfStage.ts'
 import { STARTING_SHOP } from '../../src/state/shopStore.ts'
 import type { DemoModel } from './demoModel.ts'
 import { SMALL, STEEL_STRING } from './demoModels.ts'

@@ -1,6 +1,6 @@
 import type { NumberKey } from '../../core/numbers.ts'
 import { standingOf } from '../../record/standing.ts'
-import { getsBox } from '../../record/patterns/stagePatterns.ts'
+import { getsBox } from '../../record/patterns/figuresOfStage.ts'
 import type { StageFigures } from '../../record/patterns/stages/stagePattern.ts'
 import type { Piece } from '../flow.ts'
 import type { Mark } from '../page.ts'

@@ -1,5 +1,5 @@
 import type { NumberKey } from '../../core/numbers.ts'
-import { getsBox } from '../../record/patterns/stagePatterns.ts'
+import { getsBox } from '../../record/patterns/figuresOfStage.ts'
 import type { Piece } from '../flow.ts'
 import { LEAST_BOX, type Mark } from '../page.ts'
 import {

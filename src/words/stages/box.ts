@@ -1,10 +1,9 @@
-import type { StageKey } from '../../record/patterns/stages.ts'
-import type { StageWords } from './stageWords.ts'
+import type { BOX_TITLES } from '../stageTitles.ts'
+import type { StageLines } from './stageWords.ts'
 
 /** Closing and binding the box. */
-export const BOX_STAGE_WORDS = {
+export const BOX_LINES: Readonly<Record<keyof typeof BOX_TITLES, StageLines>> = {
   fitTop: {
-    title: 'Fit the top to the rim',
     lines: [
       'Centre line of the plate on the centre marks of both blocks; pin it there.',
       'Trim the brace ends, notch the linings for them, and try until it lies down under its own weight.',
@@ -12,7 +11,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   glueTop: {
-    title: 'Glue the top to the rim',
     lines: [
       'Rehearse with every clamp and caul in place and count them.',
       'Pins in, glue on the rim, clamp from the blocks outward.',
@@ -20,7 +18,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   fitBack: {
-    title: 'Fit the back, sign and label',
     lines: [
       'Clear dust and glue from the inside: nobody gets there again.',
       'Trim the brace ends, notch the linings, check the back lies on the rim all round.',
@@ -28,7 +25,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   closeBox: {
-    title: 'Close the box and check its depths',
     lines: [
       'Glue the back as the top: centre line first, then outward both ways.',
       'When it has set, measure the body with its plates on, square to the rim plane.',
@@ -37,7 +33,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   trimPlates: {
-    title: 'Trim the plates flush',
     lines: [
       'Work quarter by quarter, each in the direction in which the grain cannot tear into the box.',
       'Leave a hair and scrape it to the side.',
@@ -45,7 +40,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   inlayEndWedge: {
-    title: 'Inlay the end wedge',
     lines: [
       'Scribe both flanks from the centre line of the joint, through plates and side.',
       'Saw and chop just into the tail block; the wedge is driven in from the wide end and closes both lines.',
@@ -53,7 +47,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   cutLedges: {
-    title: 'Cut the binding ledges',
     lines: [
       'Guide the cutter on the side, not on the domed plate: where it rides on the dome, set it place by place from the table.',
       'Shallow passes, quarter by quarter as for the plates.',
@@ -61,7 +54,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   bendBindings: {
-    title: 'Bend bindings and purflings',
     lines: [
       'Tape the strips for each side together, show edges the same way, and bend them as one.',
       'Bend to the box as it is, not to the plan; tightest place first, wetted least.',
@@ -70,7 +62,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   bindBox: {
-    title: 'Bind the box',
     lines: [
       'Mitre dry from the tail joint round; the ends meet at the neck, under the board.',
       'Touch up at the iron what does not lie in its ledge by finger pressure.',
@@ -84,7 +75,6 @@ export const BOX_STAGE_WORDS = {
     ],
   },
   scrapeBox: {
-    title: 'Scrape the bindings, sand the box',
     lines: [
       'Scrape down to plate and side, never across the top’s grain; stop when the glue line is gone.',
       'Mind what the ledges left at the edge of each plate: it stands below, and there is no more.',
@@ -92,4 +82,4 @@ export const BOX_STAGE_WORDS = {
       'Fill no gap yet: mark it, and fill it with dust of the same wood when the box is clean.',
     ],
   },
-} as const satisfies Partial<Record<StageKey, StageWords>>
+}

@@ -1,10 +1,9 @@
-import type { StageKey } from '../../record/patterns/stages.ts'
-import type { StageWords } from './stageWords.ts'
+import type { NECK_TITLES } from '../stageTitles.ts'
+import type { StageLines } from './stageWords.ts'
 
-/** Neck, board and bridge. */
-export const NECK_STAGE_WORDS = {
+/** The neck. */
+export const NECK_LINES: Readonly<Record<keyof typeof NECK_TITLES, StageLines>> = {
   makeNeckBlank: {
-    title: 'Make the neck blank',
     lines: [
       'Scarf the head, stack or laminate the heel, one glue-up at a time.',
       'True the face and square one side; the centre line comes from these two.',
@@ -17,7 +16,6 @@ export const NECK_STAGE_WORDS = {
     ],
   },
   cutRodChannel: {
-    title: 'Cut the rod channel, true the face',
     lines: [
       'Cut the channel for rod or bars before anything is tapered, on the centre line, both walls from one fence.',
       'Try the rod: it goes in by hand, does not rattle, and its nut can be reached.',
@@ -26,7 +24,6 @@ export const NECK_STAGE_WORDS = {
     ],
   },
   veneerHead: {
-    title: 'Glue the head veneers',
     lines: [
       'True the head’s face, square across, and bring the core to thickness first.',
       'Face veneer over the nut’s line, so that it can be trimmed to it; a back veneer runs out into the shaft.',
@@ -35,7 +32,6 @@ export const NECK_STAGE_WORDS = {
     ],
   },
   shapeHead: {
-    title: 'Shape the head',
     lines: [
       'Have the tuners on the bench: measure their posts and bushings, not the catalogue’s.',
       'Drill the tuner holes from the face onto a backing board; then saw the outline.',
@@ -49,7 +45,6 @@ export const NECK_STAGE_WORDS = {
     ],
   },
   cutNeckJoint: {
-    title: 'Cut the neck joint',
     lines: [
       'Take angle and depth from the closed box as measured, not from the plan.',
       'Saw the tenon full to the block as cut; cheeks close before the shoulder does.',
@@ -63,41 +58,13 @@ export const NECK_STAGE_WORDS = {
     ],
   },
   slotSides: {
-    title: 'Slot the heel for the sides',
     lines: [
       'Saw both slots at the neck line, mirrored, from a centre line on the heel.',
       'A side goes in by hand without forcing; a wedge takes up the rest.',
       'Check neck and body lie on one centre line on the board.',
     ],
   },
-  makeBoard: {
-    title: 'Make the fingerboard',
-    lines: [
-      'Thickness it, square one end; every slot is laid off from the nut, never from the slot before.',
-      'Square frets: saw along one scale, on the centreline.',
-      'Fanned frets: lay off both edges’ figures parallel to the centreline, join each pair, saw along the line.',
-      'Taper, radius if wanted, then clear the slots to depth.',
-      'Markers in before the final scrape.',
-    ],
-  },
-  bindBoard: {
-    title: 'Bind the board',
-    lines: [
-      'Take the board’s edges in by the binding’s thickness first: the widths below are over the bindings.',
-      'Glue side and end strips with mitres at the corners, straps from the middle outward.',
-      'Side markers go into the binding or its line with the board. Open the slots again to it, not through it.',
-    ],
-  },
-  glueBoard: {
-    title: 'Glue the board to the neck',
-    lines: [
-      'Pin it so that it cannot swim; the joint’s fret lies over the edge of the body.',
-      'Clamp through a stiff caul from the middle outward.',
-      'Let water leave the glue before planing anything.',
-    ],
-  },
   carveNeck: {
-    title: 'Carve neck and heel',
     lines: [
       'Carve thickness at two frets first, then join them along the shaft.',
       'Facet, then round; check with the template at each fret marked.',
@@ -105,27 +72,10 @@ export const NECK_STAGE_WORDS = {
     ],
   },
   fitNeck: {
-    title: 'Fit the neck to the box',
     lines: [
       'Long straightedge on the board, to the saddle line: height there and side to side.',
       'Take wood off the cheeks in strips of paper’s thickness, evenly, and try again.',
       'The board’s end lies down on the top without a gap and without being pulled.',
     ],
   },
-  fretBoard: {
-    title: 'True the board and fret it',
-    lines: [
-      'Level along the string paths, with the fall-off past the joint.',
-      'Press or hammer with the neck supported; check each fret seats end to end.',
-      'Dress the ends until a cloth runs past them.',
-    ],
-  },
-  makeBridge: {
-    title: 'Make the bridge',
-    lines: [
-      'Shape the underside to the top it will stand on, and prove it with chalk.',
-      'Slot, holes and wings follow; keep the saddle slot square to the base.',
-      'Weigh it and write the weight down.',
-    ],
-  },
-} as const satisfies Partial<Record<StageKey, StageWords>>
+}

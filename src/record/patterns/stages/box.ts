@@ -82,8 +82,8 @@ export const BACK_GAPS = [
 
 /** Plates and box. */
 export const BOX_STAGES = {
-  joinTop: figures({ cautions: ['glue', 'blades'] }),
-  thicknessTop: figures({ numbers: ['plates.topMm'], lookUp: ['plates.topMm'], cautions: ['woodDust'] }),
+  joinTop: figures({}),
+  thicknessTop: figures({ numbers: ['plates.topMm'], lookUp: ['plates.topMm'] }),
   inlayRosette: figures({
     numbers: [
       'soundhole.centreMm',
@@ -104,88 +104,62 @@ export const BOX_STAGES = {
       'rosette.rings[].innerCutterCircleMm',
       'rosette.rings[].outerCutterCircleMm',
     ],
-    cautions: ['blades', 'shellDust', 'glue'],
-    drawings: ['rosette'],
   }),
-  levelRosette: figures({ numbers: ['plates.topMm'], cautions: ['woodDust', 'shellDust'] }),
+  levelRosette: figures({ numbers: ['plates.topMm'] }),
   cutSoundhole: figures({
     numbers: ['soundhole.radiusMm', 'soundhole.cutterCircleMm', 'soundhole.discMm', 'soundhole.toFirstRingMm'],
     lookUp: ['soundhole.cutterCircleMm'],
-    cautions: ['blades'],
-    drawings: ['rosette'],
   }),
   archTopBraces: figures({
     numbers: ['top.radiusMm', ...BRACE_SIZES, ...BRACE_BLANKS, ...ORDINATES],
     lookUp: ['top.radiusMm', ...BRACE_BLANKS, ...ORDINATES],
-    cautions: ['blades', 'woodDust'],
-    drawings: ['bracingTop'],
   }),
   patchTop: figures({
     numbers: [...HOLE_RING, ...BRIDGE_PLATE],
     lookUp: ['bridgePlate.fromTailMm'],
-    cautions: ['glue'],
-    drawings: ['bracingTop'],
   }),
   braceTop: figures({
     numbers: [...BRACE_PLACES, ...TIPS, ...CROSSINGS],
     lookUp: [...BRACE_PLACES, ...TIPS, ...CROSSINGS],
-    cautions: ['glue', 'blades'],
-    drawings: ['bracingTop'],
   }),
   braceTopFine: figures({
     numbers: [...BRACE_PLACES, ...TIPS, ...CROSS_PATCHES],
     lookUp: [...BRACE_PLACES, ...TIPS, 'patches.cross.count'],
-    cautions: ['glue', 'blades'],
-    drawings: ['bracingTop'],
   }),
   carveTop: figures({
     numbers: ['top.gapAcrossLowerBoutMm', 'top.gapAcrossWaistMm', 'top.gapAcrossUpperBoutMm', ...TAPERS, ...LET_IN],
     lookUp: ['braces[].fromTaperMm', 'braces[].toTaperMm', ...LET_IN],
-    cautions: ['blades'],
-    drawings: ['bracingTop'],
   }),
   joinBack: figures({
     numbers: ['backStrip.widthMm', 'backStrip.downMm', 'backStrip.cutMm', 'backStrip.leftMm'],
     lookUp: ['backStrip.leftMm'],
-    cautions: ['glue', 'woodDust'],
   }),
-  thicknessBack: figures({ numbers: ['plates.backMm'], cautions: ['woodDust', 'blades'] }),
-  stripBack: figures({ numbers: STRIP, cautions: ['glue'], drawings: ['bracingBack'] }),
+  thicknessBack: figures({ numbers: ['plates.backMm'] }),
+  stripBack: figures({ numbers: STRIP }),
   archBackBraces: figures({
     numbers: ['back.radiusMm', ...BRACE_SIZES, ...BRACE_BLANKS, ...ORDINATES],
     lookUp: ['back.radiusMm', ...BRACE_BLANKS, ...ORDINATES],
-    cautions: ['blades', 'woodDust'],
-    drawings: ['bracingBack'],
   }),
   braceBack: figures({
     numbers: [...BRACE_PLACES, ...TIPS, ...CROSSINGS],
     lookUp: [...BRACE_PLACES, ...TIPS, ...CROSSINGS],
-    cautions: ['glue', 'blades'],
-    drawings: ['bracingBack'],
   }),
   carveBack: figures({
     numbers: [...BACK_GAPS, ...TAPERS, ...LET_IN],
     lookUp: ['braces[].fromTaperMm', 'braces[].toTaperMm', ...LET_IN],
-    cautions: ['blades'],
-    drawings: ['bracingBack'],
   }),
   fitTop: figures({
     numbers: [...POCKETS, 'body.lengthMm', 'scale.saddleLineMm', 'top.heightAtSaddleMm', 'soundhole.centreMm'],
     lookUp: ['top.heightAtSaddleMm'],
-    cautions: ['blades'],
-    drawings: ['section'],
   }),
-  glueTop: figures({ cautions: ['glue'] }),
-  fitBack: figures({ numbers: POCKETS, cautions: ['blades'] }),
+  glueTop: figures({}),
+  fitBack: figures({ numbers: POCKETS }),
   closeBox: figures({
     numbers: ['sides.bodyDepthAtTailMm', 'sides.bodyDepthAtNeckMm', 'back.gapAlongMm', 'top.gapAlongMm'],
-    cautions: ['glue'],
-    drawings: ['section'],
   }),
-  trimPlates: figures({ cautions: ['blades', 'woodDust'] }),
+  trimPlates: figures({}),
   inlayEndWedge: figures({
     numbers: ['endWedge.intoSideMm', 'endWedge.edgeMm', 'endWedge.fullMm', 'endWedge.topMm', 'endWedge.backMm'],
-    cautions: ['blades', 'glue'],
   }),
   cutLedges: figures({
     numbers: [
@@ -215,23 +189,17 @@ export const BOX_STAGES = {
       'trebleEdgePlaces[].topBindingSetMm',
       'trebleEdgePlaces[].backBindingSetMm',
     ],
-    cautions: ['blades', 'woodDust'],
-    drawings: ['edgeSection'],
   }),
   bendBindings: figures({
     numbers: ['edges.tightestRadiusMm', 'edgeStrips[].bindingCutMm', 'edgeStrips[].purflingCutMm'],
     lookUp: ['edges.tightestRadiusMm'],
-    cautions: ['heat'],
   }),
   bindBox: figures({
     numbers: ['endWedge.betweenMm', 'endWedge.mitreTopRad', 'endWedge.mitreBackRad', 'edgeStrips[].mitreRad'],
     lookUp: ['edgeStrips[].mitreRad'],
-    cautions: ['heat', 'glue', 'solvents'],
   }),
   scrapeBox: figures({
     numbers: ['edges.topLeftMm', 'edges.backLeftMm', 'edges.sideLeftMm'],
     lookUp: ['edges.topLeftMm', 'edges.backLeftMm', 'edges.sideLeftMm'],
-    cautions: ['blades', 'woodDust'],
-    drawings: ['edgeSection'],
   }),
 }

@@ -13,8 +13,6 @@ export const NECK_STAGES = {
       'head.dropMm',
     ],
     lookUp: ['neck.heelStockMm'],
-    cautions: ['blades', 'woodDust', 'glue'],
-    drawings: ['neckSide'],
   }),
   cutRodChannel: figures({
     numbers: [
@@ -26,14 +24,10 @@ export const NECK_STAGES = {
       'neck.woodBehindRodMm',
       'neck.besideRodMm',
     ],
-    cautions: ['blades', 'woodDust'],
-    drawings: ['neckSide'],
   }),
-  veneerHead: figures({ numbers: ['head.thicknessMm', 'head.coreMm'], cautions: ['glue'] }),
+  veneerHead: figures({ numbers: ['head.thicknessMm', 'head.coreMm'] }),
   shapeHead: figures({
     numbers: ['head.lengthMm', 'head.holeMm', 'tuners[].fromNutMm', 'tuners[].acrossMm'],
-    cautions: ['shellDust', 'blades'],
-    drawings: ['head'],
   }),
   cutNeckJoint: figures({
     numbers: [
@@ -50,8 +44,6 @@ export const NECK_STAGES = {
       'neck.boltToHeelEndMm',
     ],
     lookUp: ['neckSet.angleRad'],
-    cautions: ['blades'],
-    drawings: ['neckSide'],
   }),
   slotSides: figures({
     numbers: [
@@ -63,8 +55,6 @@ export const NECK_STAGES = {
       'neckSet.angleRad',
     ],
     lookUp: ['sides.depthAtNeckPlanedMm', 'neckSet.angleRad'],
-    cautions: ['blades'],
-    drawings: ['neckSide', 'neckSet'],
   }),
   makeBoard: figures({
     numbers: [
@@ -89,18 +79,12 @@ export const NECK_STAGES = {
       'markers[].acrossMm',
     ],
     lookUp: ['board.edgeAtNutMm', 'board.edgeAtEndMm', 'markers[].fromNutMm'],
-    cautions: ['woodDust', 'cites', 'blades'],
-    drawings: ['fretboard'],
   }),
   bindBoard: figures({
     numbers: ['board.nutWidthMm', 'board.widthAtTwelfthMm', 'board.widthAtEndMm'],
-    cautions: ['glue', 'blades'],
-    drawings: ['fretboard'],
   }),
   glueBoard: figures({
     numbers: ['board.nutToJointMm', 'board.overBodyMm', 'board.widthAtJointMm'],
-    cautions: ['glue'],
-    drawings: ['fretboard'],
   }),
   carveNeck: figures({
     numbers: [
@@ -112,8 +96,6 @@ export const NECK_STAGES = {
       'neck.heelCapMm',
       'neck.woodBehindRodMm',
     ],
-    cautions: ['blades', 'woodDust'],
-    drawings: ['neckSide'],
   }),
   fitNeck: figures({
     numbers: [
@@ -129,14 +111,10 @@ export const NECK_STAGES = {
       'neckSet.gaps[].gapMm',
     ],
     lookUp: ['neckSet.angleRad', 'neckSet.fretPlaneOverBridgeMm', 'top.flatSlopeRad', 'neckSet.gaps[].gapMm'],
-    cautions: ['blades'],
-    drawings: ['neckSet'],
   }),
   fretBoard: figures({
     numbers: ['board.fallOffMm', 'board.leftUnderSlotMm', 'frets[].wireMm', 'frets[].radiusMm', 'frets[].fallOffMm'],
     lookUp: ['frets[].radiusMm'],
-    cautions: ['blades', 'glue'],
-    drawings: ['fretboard'],
   }),
   makeBridge: figures({
     numbers: [
@@ -159,17 +137,13 @@ export const NECK_STAGES = {
       'pins[].behindSaddleMm',
     ],
     lookUp: ['bridge.slantRad'],
-    cautions: ['woodDust', 'blades', 'cites'],
-    drawings: ['bridge', 'bridgeSection'],
   }),
-  sandAndFill: figures({ cautions: ['woodDust', 'solvents'] }),
-  finish: figures({ cautions: ['solvents', 'oilyRags'] }),
+  sandAndFill: figures({}),
+  finish: figures({}),
   cure: figures({}),
-  polish: figures({ cautions: ['woodDust', 'oilyRags'] }),
+  polish: figures({}),
   setNeck: figures({
     numbers: ['neckSet.fretPlaneOverTopMm', 'neckSet.gapAtEndMm', 'scale.jointToSaddleMm'],
-    cautions: ['glue'],
-    drawings: ['neckSet'],
   }),
   glueBridge: figures({
     numbers: [
@@ -182,8 +156,6 @@ export const NECK_STAGES = {
       'scale.jointToSaddleMm',
     ],
     lookUp: ['scale.jointToSaddleMm'],
-    cautions: ['glue', 'heat'],
-    drawings: ['bridge'],
   }),
   levelFrets: figures({
     numbers: ['board.fallOffMm', 'frets[].radiusMm'],
@@ -197,10 +169,8 @@ export const NECK_STAGES = {
       'strings[].saddleShowingMm',
       'strings[].crownBehindLineMm',
     ],
-    cautions: ['shellDust'],
-    drawings: ['strings'],
   }),
-  fitHardware: figures({ numbers: ['head.holeMm'], lookUp: ['head.holeMm'], cautions: ['blades'] }),
+  fitHardware: figures({ numbers: ['head.holeMm'], lookUp: ['head.holeMm'] }),
   stringUp: figures({
     numbers: [
       'stringSet.tensionN',
@@ -211,7 +181,6 @@ export const NECK_STAGES = {
       'neckSet.fretPlaneOverTopStrungMm',
       'neckSet.stringsOverTopMm',
     ],
-    cautions: ['strings'],
   }),
   settleSetUp: figures({
     numbers: [
@@ -222,7 +191,6 @@ export const NECK_STAGES = {
       'strings[].overFirstMm',
       'strings[].overTwelfthMm',
     ],
-    cautions: ['strings'],
   }),
   inspect: figures({
     numbers: [
@@ -234,5 +202,5 @@ export const NECK_STAGES = {
       'sides.bodyDepthAtNeckMm',
     ],
   }),
-  deliver: figures({ cautions: ['cites'] }),
+  deliver: figures({}),
 }

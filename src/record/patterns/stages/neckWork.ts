@@ -5,11 +5,10 @@ const OVERNIGHT = span(4, 12, 24)
 /** What neck, finish and set-up take. */
 export const NECK_WORK = {
   makeNeckBlank: work(span(1, 2, 3), ['settleWood'], { waitH: span(8, 24, 48), fixtures: setting('clamps') }),
-  cutRodChannel: work(span(0.75, 1, 2), ['makeNeckBlank'], { parts: ['truss'], within: 'makeNeckBlank' }),
+  cutRodChannel: work(span(0.75, 1, 2), ['makeNeckBlank'], { parts: ['truss'] }),
   veneerHead: work(span(0.5, 1, 2), ['makeNeckBlank'], {
     waitH: OVERNIGHT,
     fixtures: setting('clamps'),
-    within: 'shapeHead',
   }),
   shapeHead: work(span(1, 2.5, 6), ['veneerHead'], { parts: ['tuners'] }),
   cutNeckJoint: work(span(1.5, 2.5, 5), ['cutBlockJoint', 'scrapeBox', 'cutRodChannel'], { parts: ['neckBolts'] }),
@@ -19,7 +18,6 @@ export const NECK_WORK = {
     waitH: OVERNIGHT,
     fixtures: setting('straps'),
     parts: ['boardBindings'],
-    within: 'makeBoard',
   }),
   glueBoard: work(span(0.5, 0.75, 1), ['cutRodChannel', 'shapeHead', 'bindBoard'], {
     waitH: span(12, 24, 48),
@@ -44,14 +42,13 @@ export const NECK_WORK = {
     parts: ['finish'],
     inHumidity: true,
   }),
-  cure: work(span(0, 0.1, 0.1), ['finish'], { waitH: span(168, 336, 720), within: 'finish' }),
+  cure: work(span(0, 0.1, 0.1), ['finish'], { waitH: span(168, 336, 720) }),
   polish: work(span(3, 5, 9), ['cure']),
   setNeck: work(span(0.5, 1, 1.5), ['polish'], {
     waitH: span(12, 24, 24),
     fixtures: setting('clamps'),
     parts: ['neckBolts'],
     oneSitting: true,
-    within: 'fitNeck',
   }),
   glueBridge: work(span(1, 1.5, 2.5), ['makeBridge', 'setNeck'], {
     waitH: span(12, 24, 48),
@@ -59,11 +56,10 @@ export const NECK_WORK = {
     inHumidity: true,
     oneSitting: true,
   }),
-  levelFrets: work(span(1.5, 2.5, 4), ['setNeck'], { within: 'makeNutAndSaddle' }),
+  levelFrets: work(span(1.5, 2.5, 4), ['setNeck']),
   makeNutAndSaddle: work(span(1.5, 2.5, 4), ['glueBridge', 'levelFrets'], { parts: ['nutAndSaddle'] }),
   fitHardware: work(span(0.75, 1.5, 3), ['polish', 'glueBridge'], {
     parts: ['tuners', 'endPin', 'guardPlate'],
-    within: 'stringUp',
   }),
   stringUp: work(span(1, 1.5, 2.5), ['makeNutAndSaddle', 'fitHardware'], {
     waitH: span(48, 168, 336),

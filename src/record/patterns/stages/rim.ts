@@ -15,13 +15,13 @@ const BLOCK_ENDS = [
 
 /** Wood, sides and rim. */
 export const RIM_STAGES = {
-  chooseWood: figures({ cautions: ['cites', 'woodDust'] }),
+  chooseWood: figures({}),
   settleWood: figures({}),
   weighWood: figures({
     numbers: ['sides.thicknessMm', 'plates.topMm', 'plates.backMm'],
     lookUp: ['sides.thicknessMm', 'plates.topMm', 'plates.backMm'],
   }),
-  thicknessSides: figures({ numbers: ['sides.thicknessMm'], cautions: ['woodDust', 'blades'] }),
+  thicknessSides: figures({ numbers: ['sides.thicknessMm'] }),
   markBlanks: figures({
     numbers: [
       'sides.blankLengthMm',
@@ -33,12 +33,9 @@ export const RIM_STAGES = {
       'sides.waistMarkOnBlankMm',
     ],
     lookUp: ['blanks[].flatLengthMm', 'sides.referenceMm'],
-    cautions: ['blades'],
-    drawings: ['blankTreble'],
   }),
   profileBlanks: figures({
     numbers: ['rim[].alongBlankMm', 'rim[].cutWidthMm', 'trebleRim[].alongBlankMm', 'trebleRim[].cutWidthMm'],
-    cautions: ['woodDust', 'blades'],
   }),
   bendSides: figures({
     numbers: [
@@ -55,8 +52,6 @@ export const RIM_STAGES = {
       'cutaway.angleAtNeckRad',
     ],
     lookUp: ['sides.waistMarkOnBlankMm'],
-    cautions: ['heat'],
-    drawings: ['plan'],
   }),
   settleInMould: figures({
     numbers: [
@@ -66,7 +61,6 @@ export const RIM_STAGES = {
       'sides.waistMarkOnRimMm',
       'body.lengthMm',
     ],
-    cautions: ['blades'],
   }),
   makeBlocks: figures({
     numbers: [
@@ -87,14 +81,10 @@ export const RIM_STAGES = {
       'blocks.neck.flank[].acrossMm',
     ],
     lookUp: ['blocks.neck.flank[].acrossMm'],
-    cautions: ['woodDust', 'blades'],
-    drawings: ['blockTail', 'blockNeck'],
   }),
   glueBlocks: figures({
     numbers: [...BLOCK_ENDS, 'blocks.neck.trebleReachMm'],
     lookUp: [...BLOCK_ENDS, 'blocks.neck.trebleReachMm'],
-    cautions: ['glue'],
-    drawings: ['side'],
   }),
   braceSides: figures({
     numbers: [
@@ -117,7 +107,6 @@ export const RIM_STAGES = {
       'trebleBraces[].faceRadiusMm',
       'trebleBraces[].faceRiseMm',
     ],
-    cautions: ['glue'],
   }),
   radiusRim: figures({
     numbers: [
@@ -129,10 +118,8 @@ export const RIM_STAGES = {
       'trebleRim[].firstDepthMm',
     ],
     lookUp: ['back.radiusMm', 'top.radiusMm'],
-    cautions: ['woodDust'],
-    drawings: ['side'],
   }),
-  makeLinings: figures({ numbers: ['linings.top.lengthMm', 'linings.back.lengthMm'], cautions: ['blades', 'heat'] }),
+  makeLinings: figures({ numbers: ['linings.top.lengthMm', 'linings.back.lengthMm'] }),
   glueLinings: figures({
     numbers: [
       'linings.top.ledgeMm',
@@ -162,8 +149,6 @@ export const RIM_STAGES = {
       'treblePlaces[].backBevelRad',
       'treblePlaces[].backProudInnerMm',
     ],
-    cautions: ['glue'],
-    drawings: ['bevels'],
   }),
   trueRim: figures({
     numbers: [
@@ -184,8 +169,6 @@ export const RIM_STAGES = {
       'trebleRim[].alongOuterMm',
       'trebleRim[].depthMm',
     ],
-    cautions: ['woodDust', 'blades'],
-    drawings: ['bevels'],
   }),
   cutBlockJoint: figures({
     numbers: [
@@ -196,7 +179,5 @@ export const RIM_STAGES = {
       'neck.blockBehindTenonMm',
       'neck.blockBesideTenonMm',
     ],
-    cautions: ['blades'],
-    drawings: ['blockNeck'],
   }),
 }

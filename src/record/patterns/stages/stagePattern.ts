@@ -34,8 +34,6 @@ export interface StageFigures {
   readonly numbers: readonly NumberKey[]
   /** Those of them to look up only: no box waits for a reading. */
   readonly lookUp: readonly NumberKey[]
-  readonly cautions: readonly CautionKey[]
-  readonly drawings: readonly StageDrawing[]
 }
 
 /** How long something takes, in hours: at best, as a rule, at worst. */
@@ -72,18 +70,19 @@ export interface StageWork {
   readonly inHumidity: boolean
   /** Not to be broken off once begun. */
   readonly oneSitting: boolean
+}
+
+export interface StagePattern extends StageFigures, StageWork {
+  readonly cautions: readonly CautionKey[]
+  readonly drawings: readonly StageDrawing[]
   /** The stage whose work includes this one where it is not in the instrument's order: its numbers are then printed there. null: it stands alone. */
   readonly within: StageKey | null
 }
-
-export interface StagePattern extends StageFigures, StageWork {}
 
 /** What a stage is built to; what it has none of is left out. */
 export const figures = (pattern: Partial<StageFigures>): StageFigures => ({
   numbers: [],
   lookUp: [],
-  cautions: [],
-  drawings: [],
   ...pattern,
 })
 
@@ -104,7 +103,6 @@ export const work = (
   parts: [],
   inHumidity: false,
   oneSitting: false,
-  within: null,
   ...rest,
 })
 

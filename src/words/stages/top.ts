@@ -1,10 +1,9 @@
-import type { StageKey } from '../../record/patterns/stages.ts'
-import type { StageWords } from './stageWords.ts'
+import type { TOP_TITLES } from '../stageTitles.ts'
+import type { StageLines } from './stageWords.ts'
 
-/** Top and back, until they go on the rim. */
-export const PLATE_STAGE_WORDS = {
+/** The top, until it goes on the rim. */
+export const TOP_LINES: Readonly<Record<keyof typeof TOP_TITLES, StageLines>> = {
   joinTop: {
-    title: 'Join the top',
     lines: [
       'Open the halves like a book, tight grain to the middle unless the client wanted otherwise.',
       'Shoot both edges in one stroke and hold them to the light.',
@@ -12,14 +11,12 @@ export const PLATE_STAGE_WORDS = {
     ],
   },
   thicknessTop: {
-    title: 'Thickness the top',
     lines: [
       'Bring it even, and leave enough over the target for levelling the rosette.',
       'Measure on a grid and write the readings on the waste.',
     ],
   },
   inlayRosette: {
-    title: 'Cut the channel and lay the rosette',
     lines: [
       'Drill the centre pin on the joint, square to the top; every circle runs from it.',
       'Try each wall on a scrap of the same wood first. Cut the two walls, then clear between.',
@@ -28,7 +25,6 @@ export const PLATE_STAGE_WORDS = {
     ],
   },
   levelRosette: {
-    title: 'Level the rosette, finish the top',
     lines: [
       'Scrape from the ring outward, so that no fibre is lifted at its edge; stop when knife lines have closed.',
       'Take the inside down to the target; the show face only as far as it has to be.',
@@ -37,7 +33,6 @@ export const PLATE_STAGE_WORDS = {
     ],
   },
   cutSoundhole: {
-    title: 'Saw the plate, cut the soundhole',
     lines: [
       'Saw the top outside its line, with the overhang all round, before the hole weakens it.',
       'Same pin as the rosette. Set the cutter to its circle and try it on scrap.',
@@ -46,7 +41,6 @@ export const PLATE_STAGE_WORDS = {
     ],
   },
   archTopBraces: {
-    title: 'Split and arch the top braces',
     lines: [
       'Split the stock along its grain first; saw it to size only from a split face.',
       'Grain stands upright in every stick. Number each at its tail end, and mark which edge is glued.',
@@ -55,7 +49,6 @@ export const PLATE_STAGE_WORDS = {
     ],
   },
   patchTop: {
-    title: 'Glue hole ring and bridge plate',
     lines: [
       'Work on the inside face: bass and treble are swapped from what the player sees. Mark both.',
       'Place the bridge plate by its distance from the tail and by the centre line, not by the hole.',
@@ -64,7 +57,6 @@ export const PLATE_STAGE_WORDS = {
     ],
   },
   braceTop: {
-    title: 'Brace the top',
     lines: [
       'Work on the inside face: bass and treble are swapped from what the player sees. Mark both.',
       'Lap what crosses by half, dry, before any glue; measure both laps from the same end.',
@@ -79,7 +71,6 @@ export const PLATE_STAGE_WORDS = {
     ],
   },
   braceTopFine: {
-    title: 'Glue bars and fingers of the top',
     lines: [
       'Tone bars, fingers and what runs across: fit each against the brace it meets before it is glued.',
       'Both ends by the table; an end that stops at another brace closes there without a gap.',
@@ -88,7 +79,6 @@ export const PLATE_STAGE_WORDS = {
     ],
   },
   carveTop: {
-    title: 'Carve the top braces',
     lines: [
       'Take the ends down to what is let into the lining.',
       'Carve in rounds, both sides alike, and tap or press between rounds.',
@@ -96,63 +86,4 @@ export const PLATE_STAGE_WORDS = {
       'Stop early: wood comes off the closed box only from outside.',
     ],
   },
-  joinBack: {
-    title: 'Join the back',
-    lines: [
-      'Bookmatch, shoot, glue with the centre inlay if one is ordered.',
-      'Mark tail end and show face before it leaves the board.',
-      'Oily woods: scrape or wipe the glue edge just before gluing and let it flash off.',
-    ],
-    whole: [
-      'Bookmatch, shoot, glue with the centre inlay if one is ordered.',
-      'Thickness, saw oversize, and mark tail end and show face.',
-      'Oily woods: scrape or wipe the glue edge just before gluing and let it flash off.',
-    ],
-  },
-  thicknessBack: {
-    title: 'Thickness the back, saw it oversize',
-    lines: [
-      'Level the joint first; then take both faces down together, the show face last.',
-      'Measure on a grid and write the readings on the waste.',
-      'Saw outside the line with the overhang all round, and mark tail end and centre line again.',
-    ],
-  },
-  stripBack: {
-    title: 'Glue the strip over the back’s joint',
-    lines: [
-      'Grain across the joint. Round its edges before it is glued.',
-      'Cut it through for each brace and for the label: the pieces and their places stand below.',
-      'Keep it clear of both blocks; press it in the dish, so that it takes the dome.',
-    ],
-  },
-  archBackBraces: {
-    title: 'Split and arch the back braces',
-    lines: [
-      'Grain upright, split along it; number each and mark its gluing edge.',
-      'The back’s dish is another one than the top’s: mark both sets, so that they are not mixed.',
-      'Plane each to its arch and prove it with chalk from end to end.',
-    ],
-  },
-  braceBack: {
-    title: 'Brace the back',
-    lines: [
-      'Lay out both ends by the table and square across the centre line.',
-      'Each goes through the strip without lifting it, and down on the plate all along.',
-      'Glue in the dish, from the middle outward, and clean along the sides of each.',
-    ],
-    whole: [
-      'Lay the centre strip, cut through for each brace and for the label.',
-      'Arch the braces to the back’s dish, glue them in it, and carve when set.',
-      'Keep the strip clear of both blocks.',
-    ],
-  },
-  carveBack: {
-    title: 'Carve the back braces',
-    lines: [
-      'Round or peak them all alike, and leave full height over the middle.',
-      'Bring the ends to what is let into the lining; the side’s height there is in the table.',
-      'A straightedge across the outside shows by its gaps at the rim lines whether the dome has held.',
-      'Nobody reaches them again: finish them with fine paper.',
-    ],
-  },
-} as const satisfies Partial<Record<StageKey, StageWords>>
+}

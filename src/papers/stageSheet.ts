@@ -3,6 +3,7 @@ import type { Piece, Run } from './flow.ts'
 import { layCautions, layCautionsInFull, layNote } from './blocks/caution.ts'
 import { layHeading, layHeadingAgain, layPlainHeading } from './blocks/heading.ts'
 import { layInstructions } from './blocks/instructions.ts'
+import { layWork } from './blocks/workLines.ts'
 import type { Column } from './pen.ts'
 import { CAUTION_KEYS, type CautionKey } from '../record/patterns/cautions.ts'
 import { columnOf, setOnPages } from './sheetPages.ts'
@@ -48,6 +49,7 @@ function layStage(order: StageSheetOrder, stage: StageOnSheet, column: Column, i
   const pieces: Piece[] = [
     ...(isFirst ? [whole(layNote(words.paper.legend, column), 0, true)] : []),
     whole(layHeading(stage, words, column), isFirst ? 2.5 : 0, true),
+    whole(layWork(order, stage, column), 0.4, true),
     ...(noProfile ? [whole(layNote(words.paper.profileOnRim, column), 0, true)] : []),
     whole(layInstructions(order, drawings, stage, column), 1, cautions.length > 0),
     ...(cautions.length > 0 ? [whole(layCautions(cautions, stage, column), 2, false)] : []),

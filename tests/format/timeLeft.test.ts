@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { formatHours } from '../../src/format/formatHours.ts'
+import { formatTypedHours } from '../../src/format/formatTypedHours.ts'
 import { formatTimeLeft, formatTimePast } from '../../src/format/formatTimeLeft.ts'
 import { parseDuration } from '../../src/format/parseDuration.ts'
 
@@ -94,6 +94,6 @@ describe('a length of time as typed', () => {
     [-1, '0'],
     [Number.NaN, '0'],
   ])('%d h proposed is typed as %s', (hours, text) => {
-    expect(formatHours(hours)).toBe(text)
+    expect(formatTypedHours(hours)).toBe(text)
   })
 })

@@ -1,5 +1,5 @@
 import { type FormEvent, type ReactNode, useId, useState } from 'react'
-import { formatHours } from '../../format/formatHours.ts'
+import { formatTypedHours } from '../../format/formatTypedHours.ts'
 import { parseDuration } from '../../format/parseDuration.ts'
 import { MOST_TIMER_SECONDS } from '../../record/timer.ts'
 import { Dialog } from '../../ui/Dialog.tsx'
@@ -31,7 +31,7 @@ interface Props {
 export function StartTimer({ docId, stageId, number, label: given, proposed, onClose }: Props) {
   const { timers } = useWorkshop()
   const [label, setLabel] = useState(given)
-  const [hours, setHours] = useState(proposed === null ? '' : formatHours(proposed.likely))
+  const [hours, setHours] = useState(proposed === null ? '' : formatTypedHours(proposed.likely))
   const [minutes, setMinutes] = useState('')
   const [trouble, setTrouble] = useState<string | null>(null)
   const words = TIMER_WORDS
@@ -58,7 +58,7 @@ export function StartTimer({ docId, stageId, number, label: given, proposed, onC
         {proposed !== null && (
           <div className="commands start-timer-proposals">
             {(['low', 'likely', 'high'] as const).map((one) => {
-              const text = formatHours(proposed[one])
+              const text = formatTypedHours(proposed[one])
               return (
                 <button
                   className="button"

@@ -8,7 +8,7 @@ import './shell.css'
 import { WorkshopProvider } from '../views/workshop.ts'
 import { FAULT_WORDS } from '../words/instrument.ts'
 import { App } from './App.tsx'
-import { buildLoaded } from './engine.ts'
+import { buildLoaded, roundLoaded } from './engine.ts'
 import { FaultBoundary, FaultPage } from './Fault.tsx'
 import { faults, listenForFaults, rescueFrom } from './faults.ts'
 
@@ -20,6 +20,7 @@ async function start(place: HTMLElement): Promise<void> {
   try {
     const workshop = await openWorkshop({
       build: buildLoaded,
+      roundOf: roundLoaded,
       startingTolerance: (key) => aboutNumber(key).tolerance,
       onNotice: (notice) => faults.setState({ kind: notice === 'newVersionElsewhere' ? 'newVersion' : 'blocked' }),
     })

@@ -2,6 +2,7 @@ import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
 import type { CommissionState } from './commissionStore.ts'
 import { draftKey } from './draftStore.ts'
+import type { GaugeState } from './gaugeStore.ts'
 import type { ImportState } from './importer.ts'
 import type { ListState } from './listStore.ts'
 import type { ModelState } from './modelStore.ts'
@@ -30,6 +31,7 @@ export function createHooks<Computed>() {
     useImport: <Part>(pick: (state: ImportState) => Part): Part => useStore(useWorkshop().importer.store, pick),
     usePersistence: <Part>(pick: (state: PersistenceState) => Part): Part =>
       useStore(useWorkshop().persistence.store, pick),
+    useGauges: <Part>(pick: (state: GaugeState) => Part): Part => useStore(useWorkshop().gauges.store, pick),
     /** The text last typed into a field that was not taken; null where there is none. */
     useDraft: (docId: string, field: string): string | null =>
       useStore(useWorkshop().drafts.store, (state) => state.texts[draftKey(docId, field)] ?? null),

@@ -12,10 +12,12 @@ import { type Database, type DatabaseNotice, openDatabase } from '../storage/dat
 import { ownDeviceId } from '../storage/deviceValues.ts'
 import { readDocument } from '../storage/documents.ts'
 import { collectEverything } from '../storage/rescue.ts'
+import { type Asked, createAsked, type RoundOf } from './askedNumbers.ts'
 import { type CommissionNeeds, type CommissionStore, createCommissionStore } from './commissionStore.ts'
 import { answerDemo, installDemo, isDemoUnanswered } from './demo.ts'
 import { createDraftStore, type DraftStore } from './draftStore.ts'
 import type { StoredNeeds } from './editStored.ts'
+import { createGaugeStore, type GaugeStore } from './gaugeStore.ts'
 import { createImporter, type Importer } from './importer.ts'
 import { createListStore, type ListStore } from './listStore.ts'
 import { createModelStore, type ModelStore } from './modelStore.ts'
@@ -25,6 +27,8 @@ import { createShopStore, type ShopStore } from './shopStore.ts'
 export interface WorkshopNeeds<Computed> {
   /** The numbers of a plan with what was measured since. */
   readonly build: CommissionNeeds<Computed>['build']
+  /** Which readings are solved together with those of a number. */
+  readonly roundOf: RoundOf
   readonly startingTolerance: (key: NumberKey) => number | null
   readonly onNotice: (notice: DatabaseNotice) => void
   readonly database?: Database
@@ -43,6 +47,7 @@ export interface Workshop<Computed> {
   readonly drafts: DraftStore
   readonly importer: Importer
   readonly persistence: PersistenceStore
+  readonly gauges: GaugeStore
   readonly demo: {
     readonly isUnanswered: () => Promise<boolean>
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
@@ -50,6 +55,8 @@ export interface Workshop<Computed> {
   }
   /** The numbers of a plan that is not on the bench: worked out once for each. */
   readonly computedOf: (plan: Plan) => Computed
+  /** What a number of the open instrument is asked to be, its own readings left out. */
+  readonly askedOf: (number: NumberKey) => Asked<Computed> | null
   /** The text of the file of one stored commission; null where it cannot be read. What waits is written first. */
   readonly fileOf: (id: string) => Promise<string | null>
   /** Writes whatever waits anywhere. */
@@ -84,7 +91,13 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       commission.writes(id) ? { edit: commission.edit, takeBack: commission.takeBack, close: commission.close } : null,
   })
   const models = createModelStore({ ...needs, fetchPacked: fetchModels })
+  const gauges = createGaugeStore(database)
   const computed = new WeakMap<Plan, { readonly of: Computed }>()
+  const computedOf = (plan: Plan): Computed => {
+    const known = computed.get(plan) ?? { of: given.build(plan, []).computed }
+    computed.set(plan, known)
+    return known.of
+  }
   const tolerancesHere = (): TolerancesHere => ({
     shop: shop.store.getState().shop.tolerances,
     starting: given.startingTolerance,
@@ -110,7 +123,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
         askBeforeLeaving(() => commission.unsaved().length > 0 || shop.unsaved() !== null),
       ]
     : []
-  await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start(), models.start()])
+  await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start(), models.start(), gauges.start()])
 
   return {
     shop,
@@ -120,6 +133,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     drafts,
     importer,
     persistence,
+    gauges,
     demo: {
       isUnanswered: () => isDemoUnanswered(needs),
       install: async (commissions) => {
@@ -128,11 +142,8 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       },
       decline: () => answerDemo(needs, 'declined'),
     },
-    computedOf(plan) {
-      const known = computed.get(plan) ?? { of: given.build(plan, []).computed }
-      computed.set(plan, known)
-      return known.of
-    },
+    computedOf,
+    askedOf: createAsked({ store: commission.store, build: given.build, roundOf: given.roundOf, computedOf }),
     async fileOf(id) {
       await flush()
       const held = commission.unsaved().find((kept) => kept.row.id === id)

@@ -10,6 +10,12 @@ const VALUES = {
   persistence: z.enum(['kept', 'mayBeCleared', 'unknown']),
   /** The demo was offered, and taken or not. */
   demoAnswer: z.enum(['taken', 'declined', 'removed']),
+  /** Gauges that were named here, and the one in hand on a day for each kind of tool. */
+  gauges: z.object({
+    known: z.array(z.string().check(z.maxLength(60))),
+    on: z.string(),
+    chosen: z.record(z.string(), z.string().check(z.maxLength(60))),
+  }),
 } as const
 export type DeviceKey = keyof typeof VALUES
 export type DeviceValue<Key extends DeviceKey> = z.infer<(typeof VALUES)[Key]>

@@ -11,5 +11,6 @@ export const {
   useShop,
   useImport,
   usePersistence,
+  useGauges,
   useDraft,
 } = createHooks<Computed>()

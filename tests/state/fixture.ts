@@ -1,5 +1,6 @@
 import { asBuilt } from '../../src/core/asBuilt.ts'
 import type { Reading } from '../../src/core/asBuilt/reading.ts'
+import { roundOf } from '../../src/core/asBuilt/roundOf.ts'
 import type { Plan } from '../../src/core/plan.ts'
 import type { Locks } from '../../src/device/writerLock.ts'
 import type { Database } from '../../src/storage/database.ts'
@@ -55,6 +56,7 @@ export async function openTab(
       const built = asBuilt(plan, readings, () => true)
       return { ...built, computed: { depthMm: built.plan.rim.depthAtTailMm } }
     },
+    roundOf,
     startingTolerance: () => null,
     onNotice: () => undefined,
     requestPersistence: () => Promise.resolve('kept'),

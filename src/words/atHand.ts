@@ -7,7 +7,6 @@ export const AT_HAND_WORDS = {
   nextStage: 'Next stage',
   whatToDo: 'What to do',
   cautions: 'Cautions',
-  drawing: 'Drawing',
   noStages: 'No stage stands in this instrument’s building order.',
   toStages: 'To the stages',
 
@@ -31,7 +30,7 @@ export const AT_HAND_WORDS = {
   forRecord: 'For the record',
   defines: 'Later numbers follow it.',
   outside: 'Outside what the plan can hold: kept, and not used.',
-  signedTo: (day: string): string => `Signed off ${day}. These are the numbers it was built to.`,
+  signedOn: (day: string): string => `signed off ${day}`,
   isRead: 'read',
 
   // The pad.
@@ -66,7 +65,6 @@ export const AT_HAND_WORDS = {
   retry: 'Try again',
   takeBack: 'Take back',
   takeBackNamed: (name: string): string => `Take back ${name}`,
-  takenBack: (name: string): string => `${name}: taken back`,
   verdict: {
     within: 'within',
     even: 'dead on',

@@ -7,14 +7,18 @@ import type { Measured } from './measured.ts'
 export const readAt = (all: readonly Measured[], place: ReadingPlace): Measured | null =>
   all.findLast((one) => one.isLatest && samePlace(one, place)) ?? null
 
-/** The longest length that is read at a bench, mm, and the widest angle, rad: beyond it a finger has slipped. */
-const MOST_MM = 3000
+/** Beyond this a finger has slipped: lengths on an instrument and thicknesses, mm; angles, rad. Common practice of the trade's sizes. */
+const MOST_MM = 1500
+const MOST_THICKNESS_MM = 100
+const MOST_DOME_MM = 100_000
 const MOST_RAD = Math.PI / 2
-const SIGNED: ReadonlySet<Quantity> = new Set(['thickness', 'angle'])
+/** So small that what was planned to stand proud may as well lie low, mm. */
+const NEAR_NOTHING_MM = 1
 
-/** What may be read of a number, in its unit: lengths from nothing up, gaps and angles and what is planned below nothing both ways. */
+/** What may be read of a number, in its unit: lengths from nothing up; angles, and what is planned near nothing or below it, both ways. */
 export function readableRange(quantity: Quantity, asked: Figure): { readonly min: number; readonly max: number } {
-  const max = quantity === 'angle' ? MOST_RAD : MOST_MM
-  const isSigned = SIGNED.has(quantity) || (typeof asked === 'number' && asked < 0 && quantity !== 'across')
+  if (quantity === 'angle') return { min: -MOST_RAD, max: MOST_RAD }
+  const max = quantity === 'thickness' ? MOST_THICKNESS_MM : quantity === 'domeRadius' ? MOST_DOME_MM : MOST_MM
+  const isSigned = quantity !== 'across' && typeof asked === 'number' && asked < NEAR_NOTHING_MM
   return { min: isSigned ? -max : 0, max }
 }

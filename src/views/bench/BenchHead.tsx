@@ -27,7 +27,7 @@ export function BenchHead({ id, number, place, count, title, done }: Props) {
         {number}
       </Link>
       <h1>{title}</h1>
-      {done !== null && <span className="bench-signed">{words.signedTo(formatDate(done.at.slice(0, 10)))}</span>}
+      {done !== null && <span className="bench-signed">{words.signedOn(formatDate(done.at.slice(0, 10)))}</span>}
       <span className="bench-place">
         <span className="out-of-sight">{words.stageName} </span>
         {words.stage(place, count)}

@@ -48,12 +48,12 @@ export function NumberInHand({ hand, units, onRead, isPadOpen }: Props) {
           onClick={onRead}
         >
           {large}
-          <Allowed hand={hand} units={units} />
+          <Allowed hand={hand} units={units} hint={isPadOpen ? null : words.tapToRead} />
         </button>
       ) : (
         <p className="hand-number">
           {large}
-          <Allowed hand={hand} units={units} />
+          <Allowed hand={hand} units={units} hint={null} />
         </p>
       )}
       <p className="hand-how">{how ?? '\u00a0'}</p>
@@ -63,13 +63,14 @@ export function NumberInHand({ hand, units, onRead, isPadOpen }: Props) {
   )
 }
 
-function Allowed({ hand, units }: Pick<Props, 'hand' | 'units'>) {
+function Allowed({ hand, units, hint }: Pick<Props, 'hand' | 'units'> & { readonly hint: string | null }) {
   const { tolerance, quantity, tool, spot } = hand
   const text = tolerance === null ? null : `\u00b1\u2009${figureText(formatTolerance(tolerance, quantity, units))}`
   return (
     <span className="hand-allowed">
       {text !== null && <span>{text}</span>}
       <span>{spot.isRead && tool !== null ? TOOL_WORDS[tool] : words.lookUp}</span>
+      {hint !== null && <span className="hand-hint">{hint}</span>}
     </span>
   )
 }
@@ -80,6 +81,12 @@ function ReadTable({ hand, units }: Pick<Props, 'hand' | 'units'>) {
   const isTwo = reads.length > 1
   return (
     <table className="hand-reads">
+      <colgroup>
+        <col className="hand-reads-names" />
+        {reads.map((one) => (
+          <col key={one.side} />
+        ))}
+      </colgroup>
       <thead className={isTwo ? '' : 'out-of-sight'}>
         <tr>
           <th scope="col">

@@ -124,7 +124,7 @@ export function Pad(props: Props) {
           {words.store}
         </button>
       </div>
-      {gauge !== null && (
+      {gauge !== null && problem === null && (
         <button className="pad-gauge" type="button" aria-label={words.changeGauge(gauge.text)} onClick={gauge.onChange}>
           <span>{gauge.isAsked ? words.whichGauge : words.withGauge}</span>
           <span>{gauge.text}</span>

@@ -190,7 +190,7 @@ export function StageAtHand({ doc, stage, done, onPrevious, onNext }: Props) {
   }
   return (
     <>
-      <div className="bench-body">
+      <div className="bench-body" data-face={face}>
         <section className="bench-hand" aria-label={words.inHand}>
           <NumberInHand hand={hand} units={units} onRead={canRead ? toggle('pad') : null} isPadOpen={face === 'pad'} />
           {last !== null && (
@@ -199,7 +199,7 @@ export function StageAtHand({ doc, stage, done, onPrevious, onNext }: Props) {
           <div className="hand-steps">
             <button className="hand-step" type="button" disabled={at <= 0} onClick={() => take(at - 1)}>
               <span aria-hidden="true">{'\u2190'}</span>
-              <span className="out-of-sight">{words.previousNumber}</span>
+              <span>{words.previousNumber}</span>
             </button>
             <button
               className="hand-list"
@@ -211,14 +211,12 @@ export function StageAtHand({ doc, stage, done, onPrevious, onNext }: Props) {
               {words.place(at + 1, spots.length)}
             </button>
             <button className="hand-step" type="button" disabled={at >= spots.length - 1} onClick={() => take(at + 1)}>
-              <span className="out-of-sight">{words.nextNumber}</span>
+              <span>{words.nextNumber}</span>
               <span aria-hidden="true">{'\u2192'}</span>
             </button>
           </div>
         </section>
-        <div className="bench-beside" data-face={face}>
-          {faces[face]()}
-        </div>
+        <div className="bench-beside">{faces[face]()}</div>
       </div>
       {foot(rest === 'lines' && face === 'lines' ? null : { isShown: face === 'lines', onToggle: toggle('lines') })}
     </>

@@ -14,6 +14,7 @@ const ModelsView = lazy(async () => {
 })
 const ShopView = lazy(async () => ({ default: (await import('../views/ShopView.tsx')).ShopView }))
 const OverviewView = lazy(async () => ({ default: (await import('../views/OverviewView.tsx')).OverviewView }))
+const BenchView = lazy(async () => ({ default: (await import('../views/bench/BenchView.tsx')).BenchView }))
 const BriefView = lazy(async () => ({ default: (await import('../views/BriefView.tsx')).BriefView }))
 const ModelView = lazy(async () => ({ default: (await import('../views/model/ModelView.tsx')).ModelView }))
 const StagesView = lazy(async () => ({ default: (await import('../views/StagesView.tsx')).StagesView }))
@@ -30,6 +31,7 @@ const InstrumentSheet = lazy(async () => {
 type InstrumentViewProps = { readonly id: string }
 const OF_INSTRUMENT: Readonly<Partial<Record<RouteRow['view'], ComponentType<InstrumentViewProps>>>> = {
   overview: OverviewView,
+  bench: BenchView,
   brief: BriefView,
   model: ModelView,
   stages: StagesView,

@@ -38,6 +38,8 @@ export function InstrumentSheet({ row, id, children }: Props) {
   const [facts, setFacts] = useState<SheetFacts>({})
   const tell = useCallback((next: SheetFacts) => setFacts(next), [])
   const isOpen = status === 'open' && openId === id
+  // The bench has a frame of its own: nothing on it that is not worked with.
+  const isBench = row.view === 'bench'
   // The view may still have to be fetched: until it stands, the sheet says that it is opening.
   const hasView = useDeferredValue(isOpen) && isOpen
   useUndoKeys(isOpen)
@@ -53,15 +55,19 @@ export function InstrumentSheet({ row, id, children }: Props) {
       <SheetFrame
         windowTitle={`${windowTitle} · Ribwright`}
         place={`${id} ${row.path}`}
+        isBare={isBench}
         banner={
           isOpen && (
             <>
               {isElsewhere && <output className="banner">{OVERVIEW_WORDS.readOnly}</output>}
               <MisfitBanner id={id} />
+              {isBench && <UnsavedBanner />}
             </>
           )
         }
-        foot={isOpen && doc !== null ? <InstrumentFoot row={row} id={id} facts={facts} /> : <ListLink />}
+        foot={
+          isBench ? null : isOpen && doc !== null ? <InstrumentFoot row={row} id={id} facts={facts} /> : <ListLink />
+        }
       >
         {hasView && children}
         {(status === 'opening' || (isOpen && !hasView)) && <p className="second">{OVERVIEW_WORDS.opening}</p>}
@@ -90,6 +96,24 @@ function MisfitBanner({ id }: { readonly id: string }) {
     <output className="banner">
       {OVERVIEW_WORDS.cannot(count)} <Link href={`/i/${id}`}>{OVERVIEW_WORDS.seeMisfits}</Link>
     </output>
+  )
+}
+
+/** A sheet without a title block still says what could not be written, and what can be done about it. */
+function UnsavedBanner() {
+  const { commission } = useWorkshop()
+  const save = useCommission((state) => state.save)
+  const problem = useCommission((state) => state.saveProblem)
+  if (save !== 'unsaved') return null
+  return (
+    <div className="banner">
+      <SafeCell
+        save={save}
+        problem={problem}
+        retry={() => void commission.flush()}
+        saveCopy={() => void saveEverything()}
+      />
+    </div>
   )
 }
 

@@ -12,11 +12,13 @@ interface Props {
   readonly place: string
   readonly banner?: ReactNode
   readonly foot: ReactNode
+  /** The work fills the frame to its lines: no margin, no foot. */
+  readonly isBare?: boolean
   readonly children: ReactNode
 }
 
 /** A sheet on the screen: its frame, the work in it, the register and the title block at its foot. */
-export function SheetFrame({ windowTitle, place, banner, foot, children }: Props) {
+export function SheetFrame({ windowTitle, place, banner, foot, isBare = false, children }: Props) {
   const timers = useTimers()
   const work = useRef<HTMLElement>(null)
   const shown = useRef(place)
@@ -30,7 +32,7 @@ export function SheetFrame({ windowTitle, place, banner, foot, children }: Props
     work.current?.focus({ preventScroll: true })
   }, [place])
   return (
-    <div className="sheet">
+    <div className="sheet" data-bare={isBare}>
       <div className="sheet-frame">
         <div>
           <FaultBanner />
@@ -49,7 +51,7 @@ export function SheetFrame({ windowTitle, place, banner, foot, children }: Props
         </Suspense>
         <div>
           <NewVersionNotice />
-          <footer className="sheet-foot">{foot}</footer>
+          {foot !== null && <footer className="sheet-foot">{foot}</footer>}
         </div>
       </div>
     </div>

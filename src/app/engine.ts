@@ -2,6 +2,7 @@ import type { asBuilt } from '../core/asBuilt.ts'
 import type { Reading } from '../core/asBuilt/reading.ts'
 import type { Computed } from '../core/compute.ts'
 import type { Plan } from '../core/plan.ts'
+import type { RoundOf } from '../state/askedNumbers.ts'
 import type { Built } from '../state/commissionState.ts'
 
 /** What computes the numbers of a plan; the list of instruments does not need it, so it comes with the first instrument. */
@@ -9,12 +10,19 @@ let compute: ((plan: Plan) => Computed) | null = null
 /** What puts readings in the place of what was planned: it comes with the first instrument that has any, or where they are taken. */
 let build: ((plan: Plan, readings: readonly Reading[]) => ReturnType<typeof asBuilt>) | null = null
 
+let round: RoundOf | null = null
+
 export async function loadEngine(): Promise<void> {
   compute = (await import('../core/compute.ts')).compute
 }
 
 export async function loadAsBuilt(): Promise<void> {
-  const [core, { allowsValue }] = await Promise.all([import('../core/asBuilt.ts'), import('../record/allowsValue.ts')])
+  const [core, { roundOf }, { allowsValue }] = await Promise.all([
+    import('../core/asBuilt.ts'),
+    import('../core/asBuilt/roundOf.ts'),
+    import('../record/allowsValue.ts'),
+  ])
+  round = roundOf
   build = (plan, readings) => core.asBuilt(plan, readings, allowsValue)
 }
 
@@ -29,3 +37,6 @@ export function buildLoaded(plan: Plan, readings: readonly Reading[]): Built<Com
   const built = build(plan, readings)
   return { ...built, computed: compute(built.plan) }
 }
+
+/** Which readings are solved together, as the engine knows it. */
+export const roundLoaded: RoundOf = (number, plan) => round?.(number, plan) ?? null

@@ -9,7 +9,7 @@ import './shell.css'
 import { WorkshopProvider } from '../views/workshop.ts'
 import { FAULT_WORDS } from '../words/instrument.ts'
 import { App } from './App.tsx'
-import { buildLoaded, prepareReadings } from './engine.ts'
+import { buildLoaded, prepareReadings, roundLoaded } from './engine.ts'
 import { FaultBoundary, FaultPage } from './Fault.tsx'
 import { faults, listenForFaults, rescueFrom } from './faults.ts'
 
@@ -25,6 +25,7 @@ async function start(place: HTMLElement): Promise<void> {
     const workshop = await openWorkshop({
       build: buildLoaded,
       prepareReadings,
+      roundOf: roundLoaded,
       startingTolerance: (key) => aboutNumber(key).tolerance,
       loadBell: async () => (await import('./timerBell.ts')).timerBell,
       onNotice: (notice) => faults.setState({ kind: notice === 'newVersionElsewhere' ? 'newVersion' : 'blocked' }),

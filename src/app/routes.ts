@@ -12,6 +12,7 @@ export interface RouteRow {
     | 'models'
     | 'shop'
     | 'overview'
+    | 'bench'
     | 'brief'
     | 'model'
     | 'sheet'
@@ -36,6 +37,7 @@ export const ROUTES = [
   { path: '/models', view: 'models', name: 'Models', title: 'What does this house build?', seenFrom: '' },
   { path: '/shop', view: 'shop', name: 'Shop', title: 'How does this shop measure?', seenFrom: '' },
   { path: '/i/:id', view: 'overview', name: 'Next', title: 'What is next?', seenFrom: 'outside, top up' },
+  { path: '/i/:id/bench', view: 'bench', name: 'At hand', title: 'What is in hand?', seenFrom: '' },
   { path: '/i/:id/brief', view: 'brief', name: 'Brief', title: 'Who is it for?', seenFrom: '' },
   {
     path: '/i/:id/model',

@@ -1,5 +1,6 @@
 import { type InverseName, inverseOf, solveRound } from './asBuilt/inverses.ts'
 import { latestReadings, type Reading } from './asBuilt/reading.ts'
+import { roundOf } from './asBuilt/roundOf.ts'
 import { type FieldValues, fieldValue, withFields } from './asBuilt/withFields.ts'
 import type { Plan } from './plan.ts'
 import type { PlanField } from './planFields.ts'
@@ -108,8 +109,7 @@ function roundsOf(plan: Plan, readings: readonly Reading[]): readonly Round[] {
   for (const reading of readings) {
     const inverse = inverseOf(reading.number, plan)
     if (inverse === null) continue
-    const isAlone = inverse.name === 'itself' || inverse.name === 'degrees'
-    const key = isAlone ? `${inverse.name} ${reading.number}` : inverse.name
+    const key = roundOf(reading.number, plan) ?? inverse.name
     const known = rounds.get(key)
     rounds.delete(key)
     rounds.set(key, {

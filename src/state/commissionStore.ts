@@ -85,9 +85,11 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
     if (preparing !== null) {
       // The first readings of this visit: they show as soon as there is what puts them in their place.
       const mine = visit
-      void preparing.then(() => {
+      const showThen = async (): Promise<void> => {
+        await preparing
         if (mine === visit) show(keeper?.kept() ?? bundle, more)
-      })
+      }
+      void showThen()
       return
     }
     const before = store.getState()

@@ -2,6 +2,7 @@ import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
 import type { CommissionState } from './commissionState.ts'
 import { draftKey } from './draftStore.ts'
+import type { GaugeState } from './gaugeStore.ts'
 import type { ImportState } from './importer.ts'
 import type { ListState } from './listStore.ts'
 import type { ModelState } from './modelStore.ts'
@@ -35,6 +36,7 @@ export function createHooks<Computed>() {
     /** The timers of this device; null while there are none to show. */
     useTimers: (): TimerStore | null => useStore(useWorkshop().timers.opened, (state) => state.timers),
     useOffline: <Part>(pick: (state: OfflineState) => Part): Part => useStore(useWorkshop().offline.store, pick),
+    useGauges: <Part>(pick: (state: GaugeState) => Part): Part => useStore(useWorkshop().gauges.store, pick),
     /** The text last typed into a field that was not taken; null where there is none. */
     useDraft: (docId: string, field: string): string | null =>
       useStore(useWorkshop().drafts.store, (state) => state.texts[draftKey(docId, field)] ?? null),

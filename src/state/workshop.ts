@@ -13,10 +13,12 @@ import { type Database, type DatabaseNotice, openDatabase } from '../storage/dat
 import { ownDeviceId } from '../storage/deviceValues.ts'
 import { readDocument } from '../storage/documents.ts'
 import { collectEverything } from '../storage/rescue.ts'
+import { type Asked, createAsked, type RoundOf } from './askedNumbers.ts'
 import { type CommissionNeeds, type CommissionStore, createCommissionStore } from './commissionStore.ts'
 import { answerDemo, installDemo, isDemoUnanswered } from './demo.ts'
 import { createDraftStore, type DraftStore } from './draftStore.ts'
 import type { StoredNeeds } from './editStored.ts'
+import { createGaugeStore, type GaugeStore } from './gaugeStore.ts'
 import { createImporter, type Importer } from './importer.ts'
 import { createListStore, type ListStore } from './listStore.ts'
 import { createModelStore, type ModelStore } from './modelStore.ts'
@@ -30,6 +32,8 @@ export interface WorkshopNeeds<Computed> {
   /** The numbers of a plan with what was measured since. */
   readonly build: CommissionNeeds<Computed>['build']
   readonly prepareReadings: CommissionNeeds<Computed>['prepareReadings']
+  /** Which readings are solved together with those of a number. */
+  readonly roundOf: RoundOf
   readonly startingTolerance: (key: NumberKey) => number | null
   readonly onNotice: (notice: DatabaseNotice) => void
   readonly database?: Database
@@ -52,6 +56,7 @@ export interface Workshop<Computed> {
   readonly persistence: PersistenceStore
   readonly timers: Timers
   readonly offline: OfflineStore
+  readonly gauges: GaugeStore
   readonly demo: {
     readonly isUnanswered: () => Promise<boolean>
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
@@ -59,6 +64,8 @@ export interface Workshop<Computed> {
   }
   /** The numbers of a plan that is not on the bench: worked out once for each. */
   readonly computedOf: (plan: Plan) => Computed
+  /** What a number of the open instrument is asked to be, its own readings left out. */
+  readonly askedOf: (number: NumberKey) => Asked<Computed> | null
   /** The text of the file of one stored commission; null where it cannot be read. What waits is written first. */
   readonly fileOf: (id: string) => Promise<string | null>
   /** Writes whatever waits anywhere. */
@@ -98,7 +105,13 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
   })
   const models = createModelStore({ ...needs, fetchPacked: fetchModels })
   const timers = createTimers({ database, now, newId: makeId, loadBell: given.loadBell })
+  const gauges = createGaugeStore(database)
   const computed = new WeakMap<Plan, { readonly of: Computed }>()
+  const computedOf = (plan: Plan): Computed => {
+    const known = computed.get(plan) ?? { of: given.build(plan, []).computed }
+    computed.set(plan, known)
+    return known.of
+  }
   const tolerancesHere = (): TolerancesHere => ({
     shop: shop.store.getState().shop.tolerances,
     starting: given.startingTolerance,
@@ -132,7 +145,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
   database.beforeClosing(flush)
   const hasPage = typeof document !== 'undefined'
   const stopListening = hasPage ? [whenHidden(() => void flush()), askBeforeLeaving(hasUnsaved)] : []
-  await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start(), models.start()])
+  await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start(), models.start(), gauges.start()])
   timers.watch()
 
   return {
@@ -145,6 +158,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     persistence,
     timers,
     offline,
+    gauges,
     demo: {
       isUnanswered: () => isDemoUnanswered(needs),
       install: async (commissions) => {
@@ -153,11 +167,8 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       },
       decline: () => answerDemo(needs, 'declined'),
     },
-    computedOf(plan) {
-      const known = computed.get(plan) ?? { of: given.build(plan, []).computed }
-      computed.set(plan, known)
-      return known.of
-    },
+    computedOf,
+    askedOf: createAsked({ store: commission.store, build: given.build, roundOf: given.roundOf, computedOf }),
     async fileOf(id) {
       await flush()
       const held = commission.unsaved().find((kept) => kept.row.id === id)

@@ -13,6 +13,12 @@ const VALUES = {
   /** A timer that runs out may be heard; may be told by the device itself. */
   timerSound: z.boolean(),
   timerNotices: z.boolean(),
+  /** Gauges that were named here, and the one in hand on a day for each kind of tool. */
+  gauges: z.object({
+    known: z.array(z.string().check(z.maxLength(60))),
+    on: z.string(),
+    chosen: z.record(z.string(), z.string().check(z.maxLength(60))),
+  }),
 } as const
 export type DeviceKey = keyof typeof VALUES
 export type DeviceValue<Key extends DeviceKey> = z.infer<(typeof VALUES)[Key]>

@@ -122,7 +122,8 @@ function OnScreen({
   const { isMoved, enlarge, reduce, fit } = useMoveAndEnlarge(view, content)
   const laid = useMemo(() => layOnScreen(drawing, formatValue, size), [drawing, formatValue, size])
   const { name, description } = told
-  const litStation = lit !== undefined && lit !== null && /^(rim|trebleRim)\[\]/u.test(lit.key) ? lit : null
+  const litStation =
+    lit !== undefined && lit !== null && /^(?:rim|trebleRim|frets|braces)\[\]/u.test(lit.key) ? lit : null
   return (
     <figure className="drawing drawing-screen">
       <div

@@ -9,6 +9,7 @@ import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, STAGES_WORDS } from '../words/instrument.ts'
 import { SHEET_TITLES, SHEETS } from '../words/sheets.ts'
 import { STAGE_TITLES } from '../words/stageTitles.ts'
+import { layInHand } from './bench/benchMemory.ts'
 import { numbersBuiltTo } from './builtTo.ts'
 import { OverviewDrawing } from './overview/OverviewDrawing.tsx'
 import { OverviewFindings } from './overview/OverviewFindings.tsx'
@@ -100,8 +101,11 @@ function NextStage({ id, doc, computed }: NextProps) {
       <h1>{title}</h1>
       <StageFigures stage={key} present={present} doc={doc} computed={computed} />
       <div className="commands">
+        <Link className="button button-next" href={`/i/${id}/bench`} onClick={() => layInHand(id, stageId)}>
+          {OVERVIEW_WORDS.atTheBench}
+        </Link>
         <button
-          className="button button-next"
+          className="button"
           type="button"
           disabled={isLocked}
           aria-label={STAGES_WORDS.markDone(title)}

@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'react'
+import { Link } from 'wouter'
 import { formatDate } from '../format/formatDate.ts'
 import { addStage, moveStage, skipStage } from '../record/changes/stages.ts'
 import { type StageDone, stagesDone } from '../record/facts.ts'
@@ -6,12 +7,13 @@ import { inOrder } from '../record/order.ts'
 import { type StageKey, startingStages } from '../record/patterns/stages.ts'
 import { STAGES_WORDS } from '../words/instrument.ts'
 import { STAGE_TITLES } from '../words/stageTitles.ts'
+import { layInHand } from './bench/benchMemory.ts'
 import { numbersBuiltTo } from './builtTo.ts'
 import { useCommission, useWorkshop } from './workshop.ts'
 import './stages.css'
 
 /** The building order of this instrument: what is done, what is next, what is left out. */
-export function StagesView() {
+export function StagesView({ id: instrumentId }: { readonly id: string }) {
   const { commission, newGesture } = useWorkshop()
   const doc = useCommission((state) => state.record?.doc ?? null)
   const facts = useCommission((state) => state.facts)
@@ -45,6 +47,8 @@ export function StagesView() {
         {stages.map(([id, { key }], at) => (
           <StageRow
             key={id}
+            instrumentId={instrumentId}
+            stageId={id}
             place={at + 1}
             stageKey={key}
             done={done.get(id) ?? null}
@@ -89,6 +93,8 @@ export function StagesView() {
 }
 
 interface RowProps {
+  readonly instrumentId: string
+  readonly stageId: string
   readonly place: number
   readonly stageKey: StageKey
   readonly done: StageDone | null
@@ -121,6 +127,14 @@ function StageRow(props: RowProps) {
         {done !== null ? words.doneOn(formatDate(done.at.slice(0, 10))) : isNext ? words.next : words.notDone}
       </span>
       <span className="commands stage-commands">
+        <Link
+          className="button button-plain"
+          href={`/i/${props.instrumentId}/bench`}
+          aria-label={words.atTheBench(title)}
+          onClick={() => layInHand(props.instrumentId, props.stageId)}
+        >
+          {words.atTheBenchShort}
+        </Link>
         {done !== null ? (
           <button
             className="button button-plain"

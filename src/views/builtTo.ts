@@ -11,4 +11,4 @@ export function numbersBuiltTo(stage: StageKey, present: readonly StageKey[], nu
   return kept
 }
 
-const rowKey = (key: NumberKey, row: number): string => key.replace('[]', `[${row}]`)
+export const rowKey = (key: NumberKey, row: number): string => key.replace('[]', `[${row}]`)

@@ -13,5 +13,6 @@ export const {
   usePersistence,
   useTimers,
   useOffline,
+  useGauges,
   useDraft,
 } = createHooks<Computed>()

@@ -59,6 +59,7 @@ export const REVISION_WORDS = {
 export const OVERVIEW_WORDS = {
   next: 'Next',
   allDone: 'Every stage is done.',
+  atTheBench: 'At the bench',
   markDone: 'Mark as done',
   allStages: 'All stages',
   questions: 'What do you want to know?',
@@ -86,6 +87,8 @@ export const STAGES_WORDS = {
   doneOn: (day: string) => `done ${day}`,
   markDone: (title: string) => `Mark “${title}” as done`,
   markDoneShort: 'Done',
+  atTheBench: (title: string) => `“${title}” at the bench`,
+  atTheBenchShort: 'At the bench',
   withdraw: (title: string) => `Take back “${title}”`,
   withdrawShort: 'Take back',
   skip: (title: string) => `Leave “${title}” out`,

@@ -1,5 +1,6 @@
 import { asBuilt } from '../../src/core/asBuilt.ts'
 import type { Reading } from '../../src/core/asBuilt/reading.ts'
+import { roundOf } from '../../src/core/asBuilt/roundOf.ts'
 import type { Plan } from '../../src/core/plan.ts'
 import type { Locks } from '../../src/device/writerLock.ts'
 import type { Database } from '../../src/storage/database.ts'
@@ -56,6 +57,7 @@ export async function openTab(
       return { ...built, computed: { depthMm: built.plan.rim.depthAtTailMm } }
     },
     prepareReadings: () => null,
+    roundOf,
     startingTolerance: () => null,
     onNotice: () => undefined,
     requestPersistence: () => Promise.resolve('kept'),

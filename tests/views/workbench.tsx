@@ -3,7 +3,7 @@ import type { ReactNode } from 'react'
 import { Router } from 'wouter'
 import { memoryLocation } from 'wouter/memory-location'
 import { aboutNumber } from '../../src/core/catalogue.ts'
-import { buildLoaded, loadAsBuilt, loadEngine, prepareReadings } from '../../src/app/engine.ts'
+import { buildLoaded, loadAsBuilt, loadEngine, prepareReadings, roundLoaded } from '../../src/app/engine.ts'
 import { fetchDemoCommissions } from '../../src/files/packedFiles.ts'
 import { openWorkshop } from '../../src/state/workshop.ts'
 import { WorkshopProvider } from '../../src/views/workshop.ts'
@@ -15,6 +15,7 @@ export async function openBench(disk = freshDisk()) {
   const workshop = await openWorkshop({
     build: buildLoaded,
     prepareReadings,
+    roundOf: roundLoaded,
     startingTolerance: (key) => aboutNumber(key).tolerance,
     onNotice: () => undefined,
     database: databaseOn(disk),

@@ -1,0 +1,59 @@
+import type { CautionKey } from '../../record/patterns/cautions.ts'
+import type { NumberKey, Numbers } from '../../core/numbers.ts'
+import type { RimPlan } from '../../core/plan.ts'
+import { figuresOfStage, getsBox, partsOf } from '../../record/patterns/figuresOfStage.ts'
+import { STAGES } from '../../record/patterns/stagePatterns.ts'
+import { type Family, type StageDrawing, type StageKey, startingStages } from '../../record/patterns/stages.ts'
+import type { StageEntry } from '../../record/stageSchema.ts'
+import { stageNumbers } from '../../papers/stageNumbers.ts'
+import { STAGE_WORDS } from '../../words/stages.ts'
+
+/** One stage as its maker works on it: the pattern's, where the maker has nothing of his own. */
+export interface StageInHand {
+  readonly id: string
+  readonly key: StageKey
+  readonly title: string
+  readonly lines: readonly string[]
+  readonly cautions: readonly CautionKey[]
+  readonly numbers: readonly NumberKey[]
+  readonly drawings: readonly StageDrawing[]
+  /** Whether the stage waits for a reading of a number. */
+  readonly isRead: (key: NumberKey) => boolean
+}
+
+/** What a stage stands among. */
+export interface StageSite {
+  readonly family: Family
+  /** The stages of the instrument. */
+  readonly present: readonly StageKey[]
+  readonly method: RimPlan['method']
+  readonly numbers: Numbers
+}
+
+export function stageInHand(
+  id: string,
+  { key, own }: StageEntry,
+  { family, present, method, numbers }: StageSite,
+): StageInHand {
+  const { cautions, drawings } = STAGES[key]
+  const figures = figuresOfStage(key, present)
+  const note = own?.note?.split('\n').filter((line) => line.trim() !== '')
+  const lookUp = own?.lookUp ?? figures.lookUp
+  return {
+    id,
+    key,
+    title: own?.title ?? STAGE_WORDS[key].title,
+    lines: note ?? linesOf(key, present, family),
+    cautions: own?.cautions ?? cautions,
+    numbers: stageNumbers(key, own?.numbers ?? figures.numbers, method, numbers),
+    drawings,
+    isRead: (number) => getsBox({ lookUp }, number),
+  }
+}
+
+/** What there is to do; with the work of finer stages where those of this family are not in the building order. */
+function linesOf(key: StageKey, present: readonly StageKey[], family: Family): readonly string[] {
+  const { lines, whole = lines } = STAGE_WORDS[key]
+  const usual = startingStages(family)
+  return partsOf(key, present).some((part) => part !== key && usual.includes(part)) ? whole : lines
+}

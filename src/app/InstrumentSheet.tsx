@@ -1,4 +1,14 @@
-import { lazy, type ReactNode, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
+import {
+  lazy,
+  memo,
+  type ReactNode,
+  Suspense,
+  useCallback,
+  useDeferredValue,
+  useEffect,
+  useMemo,
+  useState,
+} from 'react'
 import { Link } from 'wouter'
 import { countCannot } from '../core/findings.ts'
 import { revisionCode } from '../record/revisionCode.ts'
@@ -7,6 +17,7 @@ import { TitleBlock } from '../ui/TitleBlock.tsx'
 import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, TITLE_BLOCK_WORDS } from '../words/instrument.ts'
+import { warmEngine } from './engine.ts'
 import { saveEverything } from './faults.ts'
 import { RevisionPanel } from './RevisionPanel.tsx'
 import { addressOf, INSTRUMENT_ROUTES, type RouteGroup, ROUTES, type RouteRow, rowsOfGroup } from './routes.ts'
@@ -34,7 +45,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
   const status = useCommission((state) => state.status)
   const problem = useCommission((state) => state.problem)
   const isElsewhere = useCommission((state) => state.readOnly !== null)
-  const doc = useCommission((state) => state.record?.doc ?? null)
+  const number = useCommission((state) => state.record?.doc.number ?? null)
   const [facts, setFacts] = useState<SheetFacts>({})
   const tell = useCallback((next: SheetFacts) => setFacts(next), [])
   const isOpen = status === 'open' && openId === id
@@ -49,7 +60,12 @@ export function InstrumentSheet({ row, id, children }: Props) {
     return () => void commission.close()
   }, [commission, id])
 
-  const windowTitle = doc === null || !isOpen ? row.title : `${doc.number} ${row.title}`
+  useEffect(() => {
+    const { record } = commission.store.getState()
+    return isOpen && record !== null ? warmEngine(record.doc.plan) : undefined
+  }, [commission, isOpen])
+
+  const windowTitle = number === null || !isOpen ? row.title : `${number} ${row.title}`
   return (
     <SheetFactsContext value={tell}>
       <SheetFrame
@@ -66,7 +82,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
           )
         }
         foot={
-          isBench ? null : isOpen && doc !== null ? <InstrumentFoot row={row} id={id} facts={facts} /> : <ListLink />
+          isBench ? null : isOpen && number !== null ? <InstrumentFoot row={row} id={id} facts={facts} /> : <ListLink />
         }
       >
         {hasView && children}
@@ -129,14 +145,15 @@ function ListLink() {
 
 function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly facts: SheetFacts }) {
   const { commission } = useWorkshop()
-  const doc = useCommission((state) => state.record?.doc ?? null)
+  const latest = useCommission((state) => state.record?.doc ?? null)
+  // The code takes the whole document in, and nobody reads it between two strokes: the title block follows what is drawn.
+  const doc = useDeferredValue(latest)
   const save = useCommission((state) => state.save)
   const saveProblem = useCommission((state) => state.saveProblem)
   const isElsewhere = useCommission((state) => state.readOnly !== null)
   const shopName = useShop((state) => state.shop.name)
   const unit = useUnitName()
   const words = TITLE_BLOCK_WORDS
-  // It takes the whole document in, and the title block also changes while that is saved.
   const code = useMemo(() => (doc === null ? '' : revisionCode(doc)), [doc])
   if (doc === null) return null
   const seenFrom = (facts.seenFrom ?? row.seenFrom).replace(/^Seen from /u, '')
@@ -144,28 +161,7 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
   const wide = isDrawn ? {} : ({ span: 2 } as const)
   return (
     <>
-      <div className="registers">
-        <nav className="register" aria-label={`Sheets of ${doc.number}`}>
-          <ListLinkInRow />
-          {INSTRUMENT_ROUTES.map((one) =>
-            one.group === undefined ? (
-              <RegisterLink key={one.path} one={one} row={row} id={id} />
-            ) : (
-              rowsOfGroup(one.group)[0] === one && <GroupLink key={one.path} group={one.group} row={row} id={id} />
-            ),
-          )}
-        </nav>
-        <div className="register-second">
-          {row.group !== undefined && (
-            <nav className="register" aria-label={words.groupOf(words.groups[row.group], doc.number)}>
-              {rowsOfGroup(row.group).map((one) => (
-                <RegisterLink key={one.path} one={one} row={row} id={id} />
-              ))}
-            </nav>
-          )}
-          <UndoButtons hasFields={row.sheet !== undefined} />
-        </div>
-      </div>
+      <Registers row={row} id={id} number={doc.number} />
       <TitleBlock
         label={words.label}
         cells={[
@@ -215,6 +211,35 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
     </>
   )
 }
+
+/** Where else one can go. It stays as it is while the instrument is worked on. */
+const Registers = memo(function Registers({ row, id, number }: LinkProps & { readonly number: string }) {
+  const words = TITLE_BLOCK_WORDS
+  return (
+    <div className="registers">
+      <nav className="register" aria-label={`Sheets of ${number}`}>
+        <ListLinkInRow />
+        {INSTRUMENT_ROUTES.map((one) =>
+          one.group === undefined ? (
+            <RegisterLink key={one.path} one={one} row={row} id={id} />
+          ) : (
+            rowsOfGroup(one.group)[0] === one && <GroupLink key={one.path} group={one.group} row={row} id={id} />
+          ),
+        )}
+      </nav>
+      <div className="register-second">
+        {row.group !== undefined && (
+          <nav className="register" aria-label={words.groupOf(words.groups[row.group], number)}>
+            {rowsOfGroup(row.group).map((one) => (
+              <RegisterLink key={one.path} one={one} row={row} id={id} />
+            ))}
+          </nav>
+        )}
+        <UndoButtons hasFields={row.sheet !== undefined} />
+      </div>
+    </div>
+  )
+})
 
 interface LinkProps {
   readonly row: RouteRow

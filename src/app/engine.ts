@@ -4,6 +4,7 @@ import type { Computed } from '../core/compute.ts'
 import type { Plan } from '../core/plan.ts'
 import type { RoundOf } from '../state/askedNumbers.ts'
 import type { Built } from '../state/commissionState.ts'
+import { whenIdle } from '../device/whenIdle.ts'
 
 /** What computes the numbers of a plan; the list of instruments does not need it, so it comes with the first instrument. */
 let compute: ((plan: Plan) => Computed) | null = null
@@ -40,3 +41,19 @@ export function buildLoaded(plan: Plan, readings: readonly Reading[]): Built<Com
 
 /** Which readings are solved together, as the engine knows it. */
 export const roundLoaded: RoundOf = (number, plan) => round?.(number, plan) ?? null
+
+/** The browser makes code fast that has been run a few times: the first of these sums takes five times as long as the last. */
+const TRIAL_RUNS = 8
+
+/** Runs the engine on a plan while the page is idle, so that the maker's first stroke finds it warm; gives what calls it off. */
+export function warmEngine(plan: Plan): () => void {
+  let callOff = (): void => undefined
+  const run = (left: number): void => {
+    callOff = whenIdle(() => {
+      buildLoaded(plan, [])
+      if (left > 1) run(left - 1)
+    })
+  }
+  run(TRIAL_RUNS)
+  return () => callOff()
+}

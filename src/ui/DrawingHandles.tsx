@@ -19,15 +19,19 @@ export interface DrawingTarget {
   readonly commands: readonly PathCommand[]
 }
 
+/** While a handle is moved: what is drawn over all else, and where the handles stand. */
+export interface HandsMoved {
+  readonly overlay: readonly PathShape[]
+  readonly at: Readonly<Record<string, Point>>
+}
+
 /** What of a drawing can be chosen and moved by hand. Places are told in millimetres of the drawing. */
 export interface DrawingHands {
   readonly targets: readonly DrawingTarget[]
   readonly handles: readonly DrawingHandle[]
-  /** Drawn over all else, while something is moved. */
-  readonly overlay: readonly PathShape[]
   readonly onChoose: (id: string) => void
-  /** At most once a frame while it is moved; null: it was let go of where it came from. */
-  readonly onMove: (id: string, to: Point | null) => void
+  /** What is shown while a handle is moved there; asked at most once a frame. Nothing else of the sheet is drawn anew meanwhile. */
+  readonly movedTo: (id: string, to: Point) => HandsMoved
   /** `keyAtMs`: when a key moved it, by the clock of the page's events; null: it was dragged. */
   readonly onLetGo: (id: string, to: Point, keyAtMs: number | null) => void
 }
@@ -46,21 +50,55 @@ interface Props {
   readonly mmPerUnit: number
 }
 
-/** Parts to choose, the handles of the chosen one, and what is moved. */
+/**
+ * Parts to choose, the handles of the chosen one, and what is moved. A move sets the few attributes it changes, as moving and enlarging do,
+ * and renders nothing: it comes with every frame, and costs half as much so.
+ */
 export function DrawingHandles({ hands, mmPerUnit }: Props) {
+  const { targets, handles, onChoose, movedTo, onLetGo } = hands
+  const overlay = useRef<SVGGElement>(null)
+  const groups = useRef(new Map<string, SVGGElement>())
+  const show = (moved: HandsMoved | null) => {
+    if (overlay.current !== null) drawOver(overlay.current, moved?.overlay ?? [])
+    for (const { id, at } of handles) groups.current.get(id)?.setAttribute('transform', placedAt(moved?.at[id] ?? at))
+  }
   return (
     <>
-      <Targets targets={hands.targets} onChoose={hands.onChoose} />
-      <g className="hand-overlay" aria-hidden="true">
-        {hands.overlay.map((shape, i) => (
-          <path key={i} className={`line line-${shape.role}`} d={svgPath(shape.commands)} fill="none" />
-        ))}
-      </g>
-      {hands.handles.map((handle) => (
-        <Handle key={handle.id} handle={handle} hands={hands} mmPerUnit={mmPerUnit} />
+      <Targets targets={targets} onChoose={onChoose} />
+      <g className="hand-overlay" aria-hidden="true" ref={overlay} />
+      {handles.map((handle) => (
+        <Handle
+          key={handle.id}
+          {...handle}
+          mmPerUnit={mmPerUnit}
+          keep={(group) => {
+            groups.current.set(handle.id, group)
+            return () => groups.current.delete(handle.id)
+          }}
+          onMove={(id, to) => show(to === null ? null : movedTo(id, to))}
+          onLetGo={(id, to, keyAtMs) => {
+            show(null)
+            onLetGo(id, to, keyAtMs)
+          }}
+        />
       ))}
     </>
   )
+}
+
+const placedAt = ({ x, y }: Point): string => `translate(${svgNumber(x)} ${svgNumber(y)})`
+
+/** Makes these shapes, and no others, stand in a group that is drawn in by nothing else. */
+function drawOver(group: SVGGElement, shapes: readonly PathShape[]): void {
+  while (group.childElementCount > shapes.length) group.lastElementChild?.remove()
+  shapes.forEach(({ role, commands }, i) => {
+    const known = group.children[i]
+    const path = known ?? group.ownerDocument.createElementNS(group.namespaceURI, 'path')
+    path.setAttribute('class', `line line-${role}`)
+    path.setAttribute('fill', 'none')
+    path.setAttribute('d', svgPath(commands))
+    if (known === undefined) group.append(path)
+  })
 }
 
 /** They stay as they are while something is moved. */
@@ -94,17 +132,15 @@ function Target({ target, onChoose }: { readonly target: DrawingTarget; readonly
   )
 }
 
-function Handle({
-  handle,
-  hands,
-  mmPerUnit,
-}: {
-  readonly handle: DrawingHandle
-  readonly hands: DrawingHands
+interface HandleProps extends DrawingHandle, Pick<DrawingHands, 'onLetGo'> {
   readonly mmPerUnit: number
-}) {
-  const { id, name, at } = handle
-  const { onMove, onLetGo } = hands
+  /** At most once a frame while it is moved; null: it was let go of where it came from. */
+  readonly onMove: (id: string, to: Point | null) => void
+  /** Is given its group once that stands; what it gives back is called when it goes. */
+  readonly keep: (group: SVGGElement) => () => void
+}
+
+function Handle({ id, name, at, mmPerUnit, onMove, onLetGo, keep }: HandleProps) {
   const hold = useRef<{ readonly from: Point; readonly grip: Point; to: Point; frame: number } | null>(null)
 
   const placeOf = (event: PointerEvent<SVGGElement>): Point | null => {
@@ -162,7 +198,8 @@ function Handle({
       role="button"
       tabIndex={0}
       aria-label={name}
-      transform={`translate(${svgNumber(at.x)} ${svgNumber(at.y)})`}
+      transform={placedAt(at)}
+      ref={keep}
       onPointerDown={onDown}
       onPointerMove={onPointerMove}
       onPointerUp={onUp}

@@ -11,10 +11,14 @@ export function FigureText({
 }) {
   if (figure.word !== null) return <span className="figure">{words?.[figure.word] ?? figure.word}</span>
   const { sign, side, whole, fraction, remainder, unit } = figure
+  const minus = sign === '-' ? '\u2212' : ''
+  // Most figures of a table: one text in one element, of which there are hundreds.
+  if (side === undefined && fraction === null && remainder === null && unit === '')
+    return <span className="figure">{`${minus}${whole}`}</span>
   const isTight = unit === '"' || unit === '°' || unit === '%'
   return (
     <span className="figure">
-      {side === undefined ? sign === '-' ? '\u2212' : '' : <span className="figure-unit">{`${side}\u2009`}</span>}
+      {side === undefined ? minus : <span className="figure-unit">{`${side}\u2009`}</span>}
       {whole}
       {fraction !== null && (
         <>

@@ -105,13 +105,9 @@ export const DrawingLabels = memo(function DrawingLabels({
           lit={litStation !== null && litStation.key.startsWith(`${station.list}[].`) && station.row === litStation.row}
         />
       ))}
-      {laid.labels.map((text) => (
-        <Lettering
-          key={`${text.text} ${text.pivot.x} ${text.pivot.y}`}
-          text={text}
-          figureMm={laid.figureMm}
-          kind="word"
-        />
+      {laid.labels.map((text, i) => (
+        // A word that has moved is the same word: it is not taken out and put in again.
+        <Lettering key={i} text={text} figureMm={laid.figureMm} kind="word" />
       ))}
     </>
   )

@@ -18,7 +18,7 @@ export const SIDE_CHOICES = (['treble', 'bass'] as const).map((value) => ({ valu
 interface Props {
   readonly side: HalfName
   readonly onSide: (side: HalfName) => void
-  /** The place in hand, and the piece of the side it is on, counted from 0. */
+  /** The place in hand, as far as what is drawn knows it, and the piece of the side it is on, counted from 0. */
   readonly here: RimRow
   readonly piece: number
   readonly onNumber: (ref: NumberRef) => void

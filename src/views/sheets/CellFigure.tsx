@@ -13,15 +13,15 @@ interface Column {
 
 /** A figure in a column whose head states the unit. */
 export function CellFigure({ value, quantity, units }: Column & { readonly value: Figure }) {
-  return <WrittenCell figure={formatQuantity(value, quantity, units)} quantity={quantity} units={units} />
+  const figure = formatQuantity(value, quantity, units)
+  return <FigureText figure={inColumn(figure, quantity, units)} words={FIGURE_WORDS} />
 }
 
 /** The same, written already. */
 export function WrittenCell({ figure, quantity, units }: Column & { readonly figure: WrittenFigure }) {
-  return (
-    <FigureText
-      figure={figure.unit === columnUnit(quantity, units) ? { ...figure, unit: '' } : figure}
-      words={FIGURE_WORDS}
-    />
-  )
+  return <FigureText figure={inColumn(figure, quantity, units)} words={FIGURE_WORDS} />
 }
+
+/** Without the unit that the head states. */
+const inColumn = (figure: WrittenFigure, quantity: Quantity, units: ShopUnits): WrittenFigure =>
+  figure.unit === columnUnit(quantity, units) ? { ...figure, unit: '' } : figure

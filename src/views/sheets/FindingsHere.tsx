@@ -1,4 +1,4 @@
-import { useId } from 'react'
+import { useDeferredValue, useId } from 'react'
 import type { Finding } from '../../core/findings.ts'
 import type { PlanField } from '../../core/planFields.ts'
 import { figureText } from '../../format/figure.ts'
@@ -20,9 +20,10 @@ interface Props {
 
 /** What does not fit about some fields, each with ways to the fields that mend it. */
 export function FindingsHere({ fields, isFolded = false }: Props) {
-  const { computed } = useSheetBench()
+  // They follow a stroke after the figures have.
+  const { findings } = useDeferredValue(useSheetBench().computed)
   const headingId = useId()
-  const found = computed.findings.filter((finding) => finding.fields.some((field) => fields.includes(field)))
+  const found = findings.filter((finding) => finding.fields.some((field) => fields.includes(field)))
   if (found.length === 0) return null
   const kinds = [...new Set(found.map(({ code }) => code))].map((code) => found.filter((one) => one.code === code))
   const rows = kinds.map((alike) => <FindingRow key={alike[0]?.code} alike={alike} />)

@@ -78,9 +78,28 @@ function useBenchOf(id: string): SheetBench | null {
   const shopDoc = useShop((state) => state.shop)
   const families = useFamilies()
   const isShopOpen = useShop((state) => state.status === 'ready')
+  // What may be asked for stays the same from stroke to stroke: fields that have not changed are told by it.
+  const asked = useMemo(
+    () =>
+      ({
+        newId: newGesture,
+        edit: (recipe, gesture) => void commission.edit(recipe, gesture),
+        chooseOrigin: (origin: Origin) => void shop.change('origin', origin, newGesture()),
+        draftOf: (name) => drafts.textOf(id, name),
+        keepDraft: (name, text) => drafts.keep(id, name, text),
+        dropDraft: (name) => drafts.clear(id, name),
+        goToField: (field, inside = null) => {
+          if (focusField(field, inside)) return
+          awaitField(field, inside)
+          navigate(`/i/${id}/${sheetOfField(field)}`)
+        },
+      }) satisfies Partial<SheetBench>,
+    [id, commission, drafts, shop, newGesture, navigate],
+  )
   return useMemo(() => {
     if (doc === null || computed === null || builtPlan === null) return null
     return {
+      ...asked,
       id,
       number: doc.number,
       title: doc.title,
@@ -95,32 +114,7 @@ function useBenchOf(id: string): SheetBench | null {
       taps: shopDoc.taps,
       families,
       readOnly,
-      newId: newGesture,
-      edit: (recipe, gesture) => void commission.edit(recipe, gesture),
       editShop: isShopOpen ? (recipe, gesture) => void shop.edit(recipe, gesture) : null,
-      chooseOrigin: (origin: Origin) => void shop.change('origin', origin, newGesture()),
-      draftOf: (name) => drafts.textOf(id, name),
-      keepDraft: (name, text) => drafts.keep(id, name, text),
-      dropDraft: (name) => drafts.clear(id, name),
-      goToField: (field, inside = null) => {
-        if (focusField(field, inside)) return
-        awaitField(field, inside)
-        navigate(`/i/${id}/${sheetOfField(field)}`)
-      },
     } satisfies SheetBench
-  }, [
-    id,
-    doc,
-    builtPlan,
-    computed,
-    readOnly,
-    shopDoc,
-    families,
-    isShopOpen,
-    commission,
-    drafts,
-    shop,
-    newGesture,
-    navigate,
-  ])
+  }, [asked, id, doc, builtPlan, computed, readOnly, shopDoc, families, isShopOpen, shop])
 }

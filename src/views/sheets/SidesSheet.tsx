@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useState } from 'react'
+import { useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { nextStationMm, WAYS_ALONG, type WayAlong } from '../../core/instrument/placeByX.ts'
 import { type PlaceOnSide, placeOf, rowAtPlace, rowIndexAt } from '../../core/instrument/placeOnSide.ts'
 import type { RimRow, TrebleRow } from '../../core/instrument/rim.ts'
@@ -37,12 +37,16 @@ export function SidesSheet() {
   const [at, setAt] = useState<PlaceOnSide>(() => startingPlace(rim))
   const [along, chooseAlong] = useState<WayAlong>('outerFace')
   const [heightsTimes, setHeightsTimes] = useState(1)
-  const { row: here, piece } = useMemo(() => rowAtPlace(woodOf(computed.geometry, half), at), [computed, half, at])
+  const { row: here } = useMemo(() => rowAtPlace(woodOf(computed.geometry, half), at), [computed, half, at])
+  // A stroke shows in its field and in the figures at once; what is drawn follows them, all of it together.
+  const later = useDeferredValue(computed)
+  const laterPlan = useDeferredValue(builtPlan)
   const unmarked = useMemo(
-    () => drawingOf('side', computed, builtPlan, { heightsTimes, side: half }),
-    [computed, builtPlan, heightsTimes, half],
+    () => drawingOf('side', later, laterPlan, { heightsTimes, side: half }),
+    [later, laterPlan, heightsTimes, half],
   )
-  const drawing = useMemo(() => markOnSide(unmarked, computed, here), [unmarked, computed, here])
+  const drawn = useMemo(() => rowAtPlace(woodOf(later.geometry, half), at), [later, half, at])
+  const drawing = useMemo(() => markOnSide(unmarked, later, drawn.row), [unmarked, later, drawn])
   const stations = useMemo(() => rim.stations.map((one) => one.alongOuterMm), [rim])
   const station = rowIndexAt(rim.stations, here.alongOuterMm, here.alongBlankMm)
   const place = rowIndexAt(rim.places, here.alongOuterMm, here.alongBlankMm)
@@ -128,7 +132,7 @@ export function SidesSheet() {
             onNumber={takeNumber}
             heights={{ most: MOST_TIMES, onChange: setHeightsTimes }}
           />
-          <BlankPart side={side} onSide={chooseSide} here={here} piece={piece} onNumber={takeNumber} />
+          <BlankPart side={side} onSide={chooseSide} here={drawn.row} piece={drawn.piece} onNumber={takeNumber} />
         </>
       }
       margin={

@@ -13,7 +13,7 @@ interface Props {
   readonly onTake: (brace: BraceInHand | null) => void
 }
 
-/** A plate with its braces under the maker's hand. While an end is dragged this alone is drawn anew, not the sheet around it. */
+/** A plate with its braces under the maker's hand. */
 export function BracedPlate({ plate, row, onTake }: Props) {
   const { computed, builtPlan } = useSheetBench()
   const drawing = useMemo(

@@ -1,9 +1,10 @@
-import { useCallback, useDeferredValue, useMemo } from 'react'
+import { useCallback, useMemo } from 'react'
 import { PLATES, type PlateSide } from '../../../core/boxPlan.ts'
 import { boxDrawingOf } from '../../../drawing/boxDrawingOf.ts'
 import { Switch } from '../../../ui/Switch.tsx'
 import { braceName, BRACING_WORDS, PLATE_WORDS } from '../../../words/box/bracing.ts'
 import { BigFigure } from '../BigFigure.tsx'
+import { Following } from '../Following.tsx'
 import { useKeptWhileOpen } from '../keptWhileOpen.ts'
 import { NumberList } from '../NumberList.tsx'
 import { PlanFields } from '../PlanFields.tsx'
@@ -93,7 +94,7 @@ export function BracingSheet() {
         </>
       }
       foot={
-        <>
+        <Following>
           {rowOfChosen !== null && <Chosen row={rowOfChosen} name={name} />}
           <BraceTable plate={plate} />
           {plate === 'top' ? <CrossingTable /> : <JointStripTable />}
@@ -103,7 +104,7 @@ export function BracingSheet() {
               <NumberList keys={['patches.holeRing.innerRadiusMm', 'patches.holeRing.outerRadiusMm']} />
             </section>
           )}
-        </>
+        </Following>
       }
     />
   )
@@ -119,15 +120,12 @@ const MORE_FIGURES = [
 
 /** One brace: what else to cut for it, how it ends, and its arch. */
 function Chosen({ row, name }: { readonly row: number; readonly name: string }) {
-  const bench = useSheetBench()
-  // Further down the sheet: it follows a stroke after what stands above it.
-  const later = useDeferredValue(bench.computed)
-  const plan = useDeferredValue(bench.builtPlan)
+  const { computed, builtPlan: plan } = useSheetBench()
   const side = useMemo(
-    () => boxDrawingOf('braceSide', later, plan, { brace: row, heightsTimes: ARCH_TIMES }),
-    [later, plan, row],
+    () => boxDrawingOf('braceSide', computed, plan, { brace: row, heightsTimes: ARCH_TIMES }),
+    [computed, plan, row],
   )
-  const hasSpring = bench.computed.numbers.braces[row]?.springMm !== 'none'
+  const hasSpring = computed.numbers.braces[row]?.springMm !== 'none'
   return (
     <section aria-label={BRACING_WORDS.more(name)}>
       <h2>{BRACING_WORDS.more(name)}</h2>

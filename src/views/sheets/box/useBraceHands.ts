@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useRef, useState } from 'react'
+import { useCallback, useMemo, useRef } from 'react'
 import type { PlateSide } from '../../../core/boxPlan.ts'
 import type { Point } from '../../../core/geometry/point.ts'
 import { innerRimOf } from '../../../core/instrument/brace/innerRim.ts'
@@ -7,12 +7,13 @@ import { bracesBehind, bracesInOrder, placeBraces } from '../../../core/instrume
 import { acrossPlate, braceCommands, movedBraces } from '../../../drawing/box/bracingFrame.ts'
 import { BRACE_END_RANGES } from '../../../record/boxFields.ts'
 import { moveBraceEnds } from '../../../record/changes/braces.ts'
-import type { DrawingHands } from '../../../ui/DrawingHandles.tsx'
+import type { DrawingHands, HandsMoved } from '../../../ui/DrawingHandles.tsx'
 import { braceName, BRACING_WORDS } from '../../../words/box/bracing.ts'
 import { useSheetBench } from '../sheetBench.ts'
 import type { BraceInHand } from './braceNames.ts'
 
 const ENDS = ['from', 'to'] as const
+const endOf = (id: string): BraceEndName => (id === 'from' ? 'from' : 'to')
 /** Keys that follow each other this closely are one stroke of the hand. */
 const ONE_STROKE_MS = 1000
 
@@ -29,7 +30,6 @@ export function useBraceHands(
   const { placed } = bracing
   // Found once for an outline, however often it is asked.
   const rim = useMemo(() => innerRimOf(outline, rimSite.sideThicknessMm), [outline, rimSite])
-  const [moving, setMoving] = useState<{ readonly end: BraceEndName; readonly to: Point } | null>(null)
   const keyed = useRef<{ readonly what: string; readonly gesture: string; readonly atMs: number } | null>(null)
   const chosen = chosenRow === null ? undefined : placed[chosenRow]
 
@@ -51,17 +51,20 @@ export function useBraceHands(
   )
 
   /** All copies of the brace in hand, as they are while it is moved. */
-  const moved = useMemo(() => {
-    const brace = chosen === undefined ? undefined : plan.bracing.braces[chosen.id]
-    const values = moving === null ? null : endsAt(moving.end, moving.to)
-    if (brace === undefined || chosen === undefined || moving === null || values === null) return []
-    const next = { ...brace, from: { ...brace.from, ...values.from }, to: { ...brace.to, ...values.to } }
-    const behind = bracesBehind(bracesInOrder({ ...plan.bracing.braces, [chosen.id]: next }), chosen.id)
-    const all = placeBraces(behind, rim)
-    return all.filter(({ id }) => id === chosen.id)
-  }, [chosen, moving, endsAt, plan, rim])
-  const overlay = useMemo(() => movedBraces(moved, rim, plate, handed), [moved, rim, plate, handed])
-  const inHand = moved.find(({ half }) => half === chosen?.half) ?? chosen
+  const movedTo = useCallback(
+    (id: string, to: Point): HandsMoved => {
+      const brace = chosen === undefined ? undefined : plan.bracing.braces[chosen.id]
+      const values = endsAt(endOf(id), to)
+      if (brace === undefined || chosen === undefined || values === null) return { overlay: [], at: {} }
+      const next = { ...brace, from: { ...brace.from, ...values.from }, to: { ...brace.to, ...values.to } }
+      const behind = bracesBehind(bracesInOrder({ ...plan.bracing.braces, [chosen.id]: next }), chosen.id)
+      const moved = placeBraces(behind, rim).filter((one) => one.id === chosen.id)
+      const inHand = moved.find(({ half }) => half === chosen.half) ?? chosen
+      const at = (end: BraceEndName) => acrossPlate(inHand[end].point, plate, handed)
+      return { overlay: movedBraces(moved, rim, plate, handed), at: { from: at('from'), to: at('to') } }
+    },
+    [chosen, endsAt, plan, plate, handed, rim],
+  )
 
   const targets = useMemo(
     () =>
@@ -96,14 +99,12 @@ export function useBraceHands(
         : ENDS.map((end) => ({
             id: end,
             name: BRACING_WORDS.handle(BRACING_WORDS[end], nameOf(chosenRow)),
-            at: acrossPlate((inHand ?? chosen)[end].point, plate, handed),
+            at: acrossPlate(chosen[end].point, plate, handed),
           })),
-    overlay,
     onChoose,
-    onMove: (id, to) => setMoving(to === null ? null : { end: id === 'from' ? 'from' : 'to', to }),
+    movedTo,
     onLetGo: (id, to, keyAtMs) => {
-      setMoving(null)
-      const end = id === 'from' ? 'from' : 'to'
+      const end = endOf(id)
       const values = endsAt(end, to)
       if (chosen === undefined || values === null) return
       const what = `${chosen.id} ${end}`

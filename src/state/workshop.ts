@@ -48,6 +48,8 @@ export interface Workshop<Computed> {
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
     readonly decline: () => Promise<unknown>
   }
+  /** What follows from any plan with any readings. */
+  readonly build: CommissionNeeds<Computed>['build']
   /** The numbers of a plan that is not on the bench: worked out once for each. */
   readonly computedOf: (plan: Plan) => Computed
   /** The text of the file of one stored commission; null where it cannot be read. What waits is written first. */
@@ -128,6 +130,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       },
       decline: () => answerDemo(needs, 'declined'),
     },
+    build: given.build,
     computedOf(plan) {
       const known = computed.get(plan) ?? { of: given.build(plan, []).computed }
       computed.set(plan, known)

@@ -17,6 +17,7 @@ const OverviewView = lazy(async () => ({ default: (await import('../views/Overvi
 const BriefView = lazy(async () => ({ default: (await import('../views/BriefView.tsx')).BriefView }))
 const ModelView = lazy(async () => ({ default: (await import('../views/model/ModelView.tsx')).ModelView }))
 const StagesView = lazy(async () => ({ default: (await import('../views/StagesView.tsx')).StagesView }))
+const FitView = lazy(async () => ({ default: (await import('../views/fit/FitView.tsx')).FitView }))
 const PaperView = inPressRoom(async () => (await import('../views/PaperView.tsx')).PaperView)
 const FullSizeView = inPressRoom(async () => (await import('../views/fullSize/FullSizeView.tsx')).FullSizeView)
 const PackView = inPressRoom(async () => (await import('../views/pack/PackView.tsx')).PackView)
@@ -33,6 +34,7 @@ const OF_INSTRUMENT: Readonly<Partial<Record<RouteRow['view'], ComponentType<Ins
   brief: BriefView,
   model: ModelView,
   stages: StagesView,
+  fit: FitView,
   paper: PaperView,
   fullSize: FullSizeView,
   pack: PackView,

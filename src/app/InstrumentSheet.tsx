@@ -1,6 +1,7 @@
 import { lazy, type ReactNode, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { Link } from 'wouter'
 import { countCannot } from '../core/findings.ts'
+import { isChangedSinceSigning } from '../record/asItStood.ts'
 import { revisionCode } from '../record/revisionCode.ts'
 import { type SheetFacts, SheetFactsContext } from '../ui/sheetFacts.ts'
 import { TitleBlock } from '../ui/TitleBlock.tsx'
@@ -17,6 +18,8 @@ import { UnitPanel, useUnitName } from './UnitPanel.tsx'
 import { useUndoKeys } from './useUndoKeys.ts'
 
 const RefusedReason = lazy(async () => ({ default: (await import('./RefusedReason.tsx')).RefusedReason }))
+
+const FitBanner = lazy(async () => ({ default: (await import('../views/fit/FitBanner.tsx')).FitBanner }))
 
 const UNIT_PANEL = 'instrument-units'
 const REVISION_PANEL = 'instrument-revision'
@@ -58,6 +61,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
             <>
               {isElsewhere && <output className="banner">{OVERVIEW_WORDS.readOnly}</output>}
               <MisfitBanner id={id} />
+              {row.view !== 'fit' && <BuiltBanner id={id} />}
             </>
           )
         }
@@ -90,6 +94,19 @@ function MisfitBanner({ id }: { readonly id: string }) {
     <output className="banner">
       {OVERVIEW_WORDS.cannot(count)} <Link href={`/i/${id}`}>{OVERVIEW_WORDS.seeMisfits}</Link>
     </output>
+  )
+}
+
+/** So is what is built already and no longer fits; what compares it is fetched once that can be. */
+function BuiltBanner({ id }: { readonly id: string }) {
+  const changes = useCommission((state) => state.changes)
+  const facts = useCommission((state) => state.facts)
+  const canBe = useMemo(() => isChangedSinceSigning(changes, facts), [changes, facts])
+  if (!canBe) return null
+  return (
+    <Suspense fallback={null}>
+      <FitBanner id={id} as="banner" />
+    </Suspense>
   )
 }
 

@@ -16,6 +16,7 @@ export interface RouteRow {
     | 'model'
     | 'sheet'
     | 'stages'
+    | 'fit'
     | 'paper'
     | 'fullSize'
     | 'pack'
@@ -188,6 +189,13 @@ export const ROUTES = [
     seenFrom: '',
   },
   { path: '/i/:id/stages', view: 'stages', name: 'Stages', title: 'What has been done?', seenFrom: '' },
+  {
+    path: '/i/:id/fit',
+    view: 'fit',
+    name: 'Already built',
+    title: 'What is already built and no longer fits?',
+    seenFrom: '',
+  },
   {
     path: '/i/:id/paper',
     view: 'paper',

@@ -1,6 +1,7 @@
 import { readingsInUse, type ReadingFact } from './bench/measured.ts'
 import { type Change, type CommissionDoc, commissionDoc, type Fact } from './commission.ts'
 import { byPlace } from './document.ts'
+import { standingFacts } from './facts.ts'
 import { replayStates } from './log.ts'
 import { isPlainObject } from './path.ts'
 
@@ -48,6 +49,13 @@ export function docAtSigning(changes: readonly Change[], facts: readonly Fact[],
 /** The readings that were in use when a fact was written: what was withdrawn or turned off later still stood. */
 export const readingsAt = (facts: readonly Fact[], fact: Fact): readonly ReadingFact[] =>
   readingsInUse(facts.filter((one) => byPlace(one, fact) < 0))
+
+/** Whether the plan was touched after a sign-off that stands: only then can finished work no longer fit. */
+export function isChangedSinceSigning(changes: readonly Change[], facts: readonly Fact[]): boolean {
+  const first = standingFacts(facts).find(({ kind }) => kind === 'stageDone')
+  if (first === undefined) return false
+  return changes.some((change) => (change.path[1] ?? 'plan') === 'plan' && byPlace(change, first) > 0)
+}
 
 function wholeDoc(row: unknown): CommissionDoc | null {
   const doc = isPlainObject(row) ? row['doc'] : null

@@ -1,6 +1,7 @@
 import react from '@vitejs/plugin-react'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
+import { offlineWorker } from './src/command/offlineWorker.ts'
 
 /** What the built pages may load, and from where: from their own folder only, and no script but from a file. */
 const CONTENT_SECURITY_POLICY = [
@@ -35,7 +36,7 @@ const WALKS = 'tests/journeys/**'
 export default defineConfig({
   // Relative, so that the folder works from any path of any host.
   base: './',
-  plugins: [react(), contentSecurityPolicy()],
+  plugins: [react(), contentSecurityPolicy(), offlineWorker()],
   build: {
     target: ['es2023', 'safari16.4', 'chrome111', 'firefox115'],
     // A font inside a style sheet as data would need a wider policy.

@@ -1,5 +1,6 @@
 import { Component, type ReactNode } from 'react'
 import { useStore } from 'zustand'
+import { reloadNewest } from '../device/offline/reloadNewest.ts'
 import { FAULT_WORDS } from '../words/instrument.ts'
 import { faults, saveEverything } from './faults.ts'
 
@@ -12,7 +13,7 @@ export function FaultPage({ sentence = FAULT_WORDS.sentence }: { readonly senten
         <button className="button button-next" type="button" onClick={() => void saveEverything()}>
           {FAULT_WORDS.saveCopy}
         </button>
-        <button className="button" type="button" onClick={() => window.location.reload()}>
+        <button className="button" type="button" onClick={() => void reloadNewest()}>
           {FAULT_WORDS.reload}
         </button>
       </div>
@@ -50,7 +51,7 @@ export function FaultBanner() {
           </button>
         )}
         {kind !== 'blocked' && (
-          <button className="button" type="button" onClick={() => window.location.reload()}>
+          <button className="button" type="button" onClick={() => void reloadNewest()}>
             {FAULT_WORDS.reload}
           </button>
         )}

@@ -1,5 +1,9 @@
-import { type ReactNode, Suspense, useEffect, useRef } from 'react'
+import { lazy, type ReactNode, Suspense, useEffect, useRef } from 'react'
+import { useTimers } from '../views/workshop.ts'
 import { FaultBanner } from './Fault.tsx'
+import { NewVersionNotice } from './NewVersionNotice.tsx'
+
+const TimerStrip = lazy(async () => ({ default: (await import('./TimerStrip.tsx')).TimerStrip }))
 
 interface Props {
   /** What the window is called while this sheet is in it. */
@@ -13,6 +17,7 @@ interface Props {
 
 /** A sheet on the screen: its frame, the work in it, the register and the title block at its foot. */
 export function SheetFrame({ windowTitle, place, banner, foot, children }: Props) {
+  const timers = useTimers()
   const work = useRef<HTMLElement>(null)
   const shown = useRef(place)
   useEffect(() => {
@@ -30,6 +35,11 @@ export function SheetFrame({ windowTitle, place, banner, foot, children }: Props
         <div>
           <FaultBanner />
           {banner}
+          {timers !== null && (
+            <Suspense fallback={null}>
+              <TimerStrip timers={timers} />
+            </Suspense>
+          )}
         </div>
         {/* Outside what is keyed by the place: so it still shows the last sheet while the next is fetched. */}
         <Suspense fallback={<main className="sheet-work" />}>
@@ -37,7 +47,10 @@ export function SheetFrame({ windowTitle, place, banner, foot, children }: Props
             {children}
           </main>
         </Suspense>
-        <footer className="sheet-foot">{foot}</footer>
+        <div>
+          <NewVersionNotice />
+          <footer className="sheet-foot">{foot}</footer>
+        </div>
       </div>
     </div>
   )

@@ -1,49 +1,63 @@
+import type { asBuilt } from '../core/asBuilt.ts'
 import type { Reading } from '../core/asBuilt/reading.ts'
 import type { Computed } from '../core/compute.ts'
-import type { KeptNumbers } from '../core/keptNumbers.ts'
+import type { KeptNumbers, withKept } from '../core/keptNumbers.ts'
 import type { Plan } from '../core/plan.ts'
-import type { Built } from '../state/commissionStore.ts'
+import type { Built } from '../state/commissionState.ts'
 
-type Build = (plan: Plan, readings: readonly Reading[], kept?: KeptNumbers) => Built<Computed>
+interface Engine {
+  readonly compute: (plan: Plan) => Computed
+  readonly withKept: typeof withKept
+}
 
+/** What computes the numbers of a plan; the list of instruments does not need it, so it comes with the first instrument. */
+let engine: Engine | null = null
+/** What puts readings in the place of what was planned: it comes with the first instrument that has any, or where they are taken. */
+let build: ((plan: Plan, readings: readonly Reading[]) => ReturnType<typeof asBuilt>) | null = null
+
+export async function loadEngine(): Promise<void> {
+  const [{ compute }, kept] = await Promise.all([import('../core/compute.ts'), import('../core/keptNumbers.ts')])
+  engine = { compute, withKept: kept.withKept }
+}
+
+export async function loadAsBuilt(): Promise<void> {
+  const [core, { allowsValue }] = await Promise.all([import('../core/asBuilt.ts'), import('../record/allowsValue.ts')])
+  build = (plan, readings) => core.asBuilt(plan, readings, allowsValue)
+}
+
+/** Fetches what readings need, where it is not there yet. */
+export const prepareReadings = (): Promise<void> | null => (build === null ? loadAsBuilt() : null)
+
+/** The numbers of a plan with what was measured since, under those that were kept. What it takes has been fetched before an instrument, or a place to read at, is opened. */
+export function buildLoaded(plan: Plan, readings: readonly Reading[], kept?: KeptNumbers): Built<Computed> {
+  if (engine === null) throw new Error('an instrument was opened before the engine was fetched')
+  const built = buildOnce(engine, plan, readings)
+  if (kept === undefined) return built
+  const { computed } = built
+  return { ...built, computed: { ...computed, numbers: engine.withKept(computed.numbers, kept) } }
+}
+
+/** What followed from each plan, by the readings: finished work asks again and again for the plans it was built to. */
+const known = new WeakMap<Plan, Map<string, Built<Computed>>>()
 /** A plan is asked for with today's readings, without any, and with those of a few moments before. */
 const MOST_FOR_A_PLAN = 4
 
-let loaded: Build | null = null
-
-/** Fetches what computes the numbers. The list of instruments does not need it, so it comes with the first instrument. */
-export async function loadEngine(): Promise<void> {
-  const [{ compute }, { asBuilt }, { withKept }, { allowsValue }] = await Promise.all([
-    import('../core/compute.ts'),
-    import('../core/asBuilt.ts'),
-    import('../core/keptNumbers.ts'),
-    import('../record/allowsValue.ts'),
-  ])
-  /** What followed from each plan, by the readings: signed stages ask again and again for the plans they were built to. */
-  const known = new WeakMap<Plan, Map<string, Built<Computed>>>()
-  const build = (plan: Plan, readings: readonly Reading[]): Built<Computed> => {
-    const ofPlan = known.get(plan) ?? new Map<string, Built<Computed>>()
-    known.set(plan, ofPlan)
-    const name = readings.map(({ id }) => id).join(' ')
-    const before = ofPlan.get(name)
-    if (before !== undefined) return before
-    const built = asBuilt(plan, readings, allowsValue)
-    const made = { ...built, computed: compute(built.plan) }
-    const [oldest] = ofPlan.keys()
-    if (ofPlan.size >= MOST_FOR_A_PLAN && oldest !== undefined) ofPlan.delete(oldest)
-    ofPlan.set(name, made)
-    return made
-  }
-  loaded = (plan, readings, kept) => {
-    const built = build(plan, readings)
-    if (kept === undefined) return built
-    const { computed } = built
-    return { ...built, computed: { ...computed, numbers: withKept(computed.numbers, kept) } }
-  }
+function buildOnce({ compute }: Engine, plan: Plan, readings: readonly Reading[]): Built<Computed> {
+  const ofPlan = known.get(plan) ?? new Map<string, Built<Computed>>()
+  known.set(plan, ofPlan)
+  const name = readings.map(({ id }) => id).join(' ')
+  const before = ofPlan.get(name)
+  if (before !== undefined) return before
+  const built = withReadings(plan, readings)
+  const made = { ...built, computed: compute(built.plan) }
+  const [oldest] = ofPlan.keys()
+  if (ofPlan.size >= MOST_FOR_A_PLAN && oldest !== undefined) ofPlan.delete(oldest)
+  ofPlan.set(name, made)
+  return made
 }
 
-/** The numbers of a plan with what was measured since. An instrument is only opened once the engine is there. */
-export const buildLoaded: Build = (plan, readings, kept) => {
-  if (loaded === null) throw new Error('an instrument was opened before the engine was fetched')
-  return loaded(plan, readings, kept)
+function withReadings(plan: Plan, readings: readonly Reading[]): ReturnType<typeof asBuilt> {
+  if (readings.length === 0) return { plan, taken: [], outside: [] }
+  if (build === null) throw new Error('readings came before what puts them into a plan was fetched')
+  return build(plan, readings)
 }

@@ -1,5 +1,6 @@
 import { createRoot } from 'react-dom/client'
 import { aboutNumber } from '../core/catalogue.ts'
+import { afterFirstPaint } from '../device/afterFirstPaint.ts'
 import { readBenchLight, setBenchLight } from '../device/benchLight.ts'
 import { openWorkshop } from '../state/workshop.ts'
 import '../ui/tokens.css'
@@ -8,9 +9,12 @@ import './shell.css'
 import { WorkshopProvider } from '../views/workshop.ts'
 import { FAULT_WORDS } from '../words/instrument.ts'
 import { App } from './App.tsx'
-import { buildLoaded } from './engine.ts'
+import { buildLoaded, prepareReadings } from './engine.ts'
 import { FaultBoundary, FaultPage } from './Fault.tsx'
 import { faults, listenForFaults, rescueFrom } from './faults.ts'
+
+/** What answers for the pages without a net, beside the page in its folder. */
+const OFFLINE_WORKER = './offlineWorker.js'
 
 listenForFaults()
 setBenchLight(readBenchLight())
@@ -20,7 +24,9 @@ async function start(place: HTMLElement): Promise<void> {
   try {
     const workshop = await openWorkshop({
       build: buildLoaded,
+      prepareReadings,
       startingTolerance: (key) => aboutNumber(key).tolerance,
+      loadBell: async () => (await import('./timerBell.ts')).timerBell,
       onNotice: (notice) => faults.setState({ kind: notice === 'newVersionElsewhere' ? 'newVersion' : 'blocked' }),
     })
     rescueFrom(workshop)
@@ -31,6 +37,14 @@ async function start(place: HTMLElement): Promise<void> {
         </WorkshopProvider>
       </FaultBoundary>,
     )
+    // Pages that are served while they are written are not laid by.
+    if (import.meta.env.PROD)
+      afterFirstPaint(() => {
+        void workshop.offline.start(async (news) => {
+          const { keepOffline } = await import('../device/offline/keepOffline.ts')
+          return keepOffline(OFFLINE_WORKER, news)
+        })
+      })
   } catch {
     root.render(<FaultPage sentence={FAULT_WORDS.cannotOpen} />)
   }

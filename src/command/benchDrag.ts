@@ -16,7 +16,8 @@ async function scriptMs(session: CDPSession): Promise<number> {
 
 /** What dragging the end of a brace costs on a machine a quarter as fast: script for each move, and until all stands once it is let go. */
 export async function measureDrag(browser: Browser, address: string): Promise<BenchFigure[]> {
-  const page = await browser.newPage({ viewport: { width: 1180, height: 820 } })
+  // What is copied for days without a net would be measured with it.
+  const page = await browser.newPage({ viewport: { width: 1180, height: 820 }, serviceWorkers: 'block' })
   await page.goto(address)
   await page.getByRole('button', { name: 'Lay out the demo' }).click()
   await page.getByRole('link', { name: /^26-07/ }).click()

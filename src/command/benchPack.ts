@@ -7,7 +7,12 @@ const MOST_FRAME_MS = 100
 
 /** The whole pack of the largest demo, all papers and all templates on A4, from the tap to the file, and the longest the screen stood meanwhile. */
 export async function measurePack(browser: Browser, address: string): Promise<BenchFigure[]> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, acceptDownloads: true })
+  // What is copied for days without a net would be measured with it.
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 800 },
+    acceptDownloads: true,
+    serviceWorkers: 'block',
+  })
   const page = await context.newPage()
   await page.goto(address)
   await page.getByRole('button', { name: 'Lay out the demo' }).click()

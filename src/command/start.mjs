@@ -30,8 +30,8 @@ function start() {
     console.log(`Ribwright is at http://localhost:${port}/${others.length > 0 ? ` and at ${others.join(' ')}` : ''}`)
     if (values.lan)
       console.log(
-        'Over plain http a browser on another device gives no promise to keep what is stored, and lets two tabs write at once: save your ' +
-          'commissions to files, or put the folder dist on an https host.',
+        'Over plain http a browser on another device gives no promise to keep what is stored, does not work without a net, and lets two tabs write at once: ' +
+          'save your commissions to files, or put the folder dist on an https host.',
       )
   })
 }

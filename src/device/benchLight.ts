@@ -18,6 +18,11 @@ export function readBenchLight(): BenchLight {
 export function setBenchLight(light: BenchLight): void {
   if (light === 'device') delete document.documentElement.dataset['bench']
   else document.documentElement.dataset['bench'] = light
+  // What the device draws round an installed page is of the paper that is shown.
+  for (const meta of document.querySelectorAll<HTMLMetaElement>('meta[data-light]')) {
+    const own = meta.dataset['light'] ?? ''
+    meta.media = light === 'device' ? `(prefers-color-scheme: ${own})` : light === own ? 'all' : 'not all'
+  }
   try {
     localStorage.setItem(KEY, light)
   } catch {

@@ -7,7 +7,7 @@ export type Unit = {
   /** What is written behind a number to name this unit. */
   readonly mark: string
   readonly size: Fraction
-  readonly family: 'metric' | 'inch' | 'arc' | 'piece' | 'decimal'
+  readonly family: 'metric' | 'inch' | 'arc' | 'piece' | 'decimal' | 'time'
   /** The unit a bare number takes straight after this one: the 8 of 14'8 is in inches. */
   readonly below: Unit | null
 }

@@ -24,6 +24,7 @@ export interface Area {
 export const BLOCK_KINDS = [
   'note',
   'heading',
+  'work',
   'instructions',
   'numbers',
   'rows',

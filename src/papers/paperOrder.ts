@@ -12,7 +12,9 @@ import type { SheetWords, StageSheetOrder } from './stageSheetOrder.ts'
 
 /** What the papers about a whole instrument are made from: specification, shop drawings, buying list, label. */
 export interface PaperOrder extends Pick<StageSheetOrder, 'paperSize' | 'revisionCode' | 'dateIso'> {
-  readonly doc: Pick<CommissionDoc, 'number' | 'title' | 'family' | 'brief' | 'tolerances'> & { readonly plan: Plan }
+  readonly doc: Pick<CommissionDoc, 'number' | 'title' | 'family' | 'brief' | 'tolerances' | 'stages'> & {
+    readonly plan: Plan
+  }
   readonly computed: Computed
   readonly shop: Pick<ShopDoc, 'name' | 'units' | 'tolerances'>
   readonly drawingOf: (drawing: StageDrawing) => Drawing

@@ -1,6 +1,5 @@
 import type { NumberKey, Numbers } from '../core/numbers.ts'
 import type { RimPlan } from '../core/plan.ts'
-import { STAGES } from '../record/patterns/stagePatterns.ts'
 import type { StageKey } from '../record/patterns/stages.ts'
 
 /** Said by the list of the blanks, row by row. */
@@ -16,12 +15,17 @@ const ALONG_EDGES: ReadonlySet<NumberKey> = new Set(['frets[].bassEdgeMm', 'fret
 export const sawsNoProfile = (stage: StageKey, method: RimPlan['method']): boolean =>
   stage === 'profileBlanks' && method === 'onTheRim'
 
-/** The numbers of a stage that are printed for this instrument, in the pattern's order: stations for the rim method chosen, nothing twice. */
-export function stageNumbers(stage: StageKey, method: RimPlan['method'], numbers: Numbers): readonly NumberKey[] {
+/** Of the numbers a stage prints those of this instrument, in their order: stations for the rim method chosen, nothing twice. */
+export function stageNumbers(
+  stage: StageKey,
+  keys: readonly NumberKey[],
+  method: RimPlan['method'],
+  numbers: Numbers,
+): readonly NumberKey[] {
   if (sawsNoProfile(stage, method)) return []
   const isFanned = numbers.scale.bassMm !== numbers.scale.trebleMm
   const hasCutaway = numbers.blocks.neck.flank.length > 0
-  return STAGES[stage].numbers.filter(
+  return keys.filter(
     (key) =>
       !SAID_BY_BLANKS.has(key) &&
       (hasCutaway || key !== BESIDE_CUTAWAY) &&

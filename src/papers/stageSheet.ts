@@ -4,6 +4,7 @@ import { layCautions, layCautionsInFull, layNote } from './blocks/caution.ts'
 import { layHeading, layHeadingAgain, layPlainHeading } from './blocks/heading.ts'
 import { layInstructions } from './blocks/instructions.ts'
 import { formatDate } from '../format/formatDate.ts'
+import { layWork } from './blocks/workLines.ts'
 import type { Column } from './pen.ts'
 import { CAUTION_KEYS, type CautionKey } from '../record/patterns/cautions.ts'
 import { columnOf, setOnPages } from './sheetPages.ts'
@@ -56,6 +57,7 @@ function layStage(today: StageSheetOrder, asked: StageOnSheet, column: Column, i
     ...(stage.done && then !== undefined
       ? [whole(layNote(words.paper.signedOff(formatDate(then.on)), column), 0, true)]
       : []),
+    whole(layWork(order, stage, column), 0.4, true),
     ...(noProfile ? [whole(layNote(words.paper.profileOnRim, column), 0, true)] : []),
     whole(layInstructions(order, drawings, stage, column), 1, cautions.length > 0),
     ...(cautions.length > 0 ? [whole(layCautions(cautions, stage, column), 2, false)] : []),

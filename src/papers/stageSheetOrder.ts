@@ -13,7 +13,7 @@ import type { StageThen } from './stageThen.ts'
 
 /** What a stage sheet is made from. */
 export interface StageSheetOrder {
-  readonly doc: Pick<CommissionDoc, 'number' | 'title' | 'brief' | 'tolerances'> & {
+  readonly doc: Pick<CommissionDoc, 'number' | 'title' | 'family' | 'brief' | 'tolerances' | 'stages'> & {
     readonly plan: {
       readonly rim: Pick<CommissionDoc['plan']['rim'], 'method'>
       readonly scale: Pick<CommissionDoc['plan']['scale'], 'jointFret'>

@@ -1,9 +1,10 @@
-import type { PlateSide } from '../core/boxPlan.ts'
+import type { BRACE_KINDS } from '../core/boxPlan.ts'
 import { aboutNumber } from '../core/catalogue.ts'
 import type { RimPlace } from '../core/instrument/rim.ts'
 import type { NumberKey } from '../core/numbers.ts'
 import { formatNote } from '../format/formatNote.ts'
-import { getsBox, STAGES } from '../record/patterns/stagePatterns.ts'
+import { getsBox } from '../record/patterns/figuresOfStage.ts'
+import type { StageKey } from '../record/patterns/stages.ts'
 import { contourPiece } from './blocks/contourTable.ts'
 import { numbersPiece } from './blocks/numbersTable.ts'
 import { ringsPieces } from './blocks/ringsTable.ts'
@@ -12,13 +13,15 @@ import { type StationRun, stationsPiece } from './blocks/stationTable.ts'
 import type { Piece } from './flow.ts'
 import type { Column } from './pen.ts'
 import { groupNumbers, type NumberGroup } from './stageGroups.ts'
+import { buildingOrder, stageFigures } from './stageFigures.ts'
 import { stageNumbers } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
 import { plateOf } from './taperNote.ts'
 
 /** The tables of a stage in the order the hand reaches its numbers. A list without rows has none. */
 export function stageTables(order: StageSheetOrder, stage: StageOnSheet, column: Column): readonly Piece[] {
-  const keys = stageNumbers(stage.key, order.doc.plan.rim.method, order.computed.numbers)
+  const all = stageFigures(order, stage.key).numbers
+  const keys = stageNumbers(stage.key, all, order.doc.plan.rim.method, order.computed.numbers)
   return groupNumbers(keys).flatMap((group) => tablesOf(order, group, stage, column))
 }
 
@@ -60,7 +63,7 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
   const { numbers } = order.computed
   const { paper } = order.words
   const { sides, columns } = paper
-  const pattern = STAGES[stage.key]
+  const pattern = stageFigures(order, stage.key)
   const boxesUpTo =
     (most: 1 | 2) =>
     (key: NumberKey): 0 | 1 | 2 =>
@@ -93,7 +96,7 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
     case 'braces':
     case 'braceArch':
     case 'braceCrossings':
-      return ofPlate(order, list, { keys, boxesOf: boxesUpTo(1) }, plateOf(stage.key))
+      return ofPlate(order, list, { keys, boxesOf: boxesUpTo(1) }, stage.key)
     case 'jointStrip':
       return {
         title: null,
@@ -164,13 +167,16 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
   }
 }
 
-/** The braces or the crossings of one plate, under the numbers of the braces; the eighths of those that no one radius fits. */
+/** The braces or the crossings of a stage's plate, under the numbers of the braces; the eighths of those that no one radius fits. */
 function ofPlate(
-  { computed, words }: StageSheetOrder,
+  order: StageSheetOrder,
   list: 'braces' | 'braceArch' | 'braceCrossings',
   columns: Pick<NamedRows, 'keys' | 'boxesOf'>,
-  plate: PlateSide,
+  stage: StageKey,
 ): NamedRows {
+  const { computed, words } = order
+  const plate = plateOf(stage)
+  const isGlued = gluedAt(order, stage)
   const { braces, braceArch, braceCrossings } = computed.numbers
   const { paper } = words
   const onPlate = (number: number) => braces[number - 1]?.plate === plate
@@ -186,7 +192,21 @@ function ofPlate(
     })),
   }[list]
   const isShown = (number: number) =>
-    onPlate(number) && (list !== 'braceArch' || braces[number - 1]?.undersideRadiusMm === 'none')
+    onPlate(number) &&
+    (list !== 'braceArch' || braces[number - 1]?.undersideRadiusMm === 'none') &&
+    (list !== 'braces' || isGlued(braces[number - 1]?.kind))
   const at = rows.flatMap(({ number }, i) => (isShown(number) ? [i] : []))
   return { title: null, head: paper.columns.brace, names: at.map((i) => rows[i]?.name ?? ''), at, ...columns }
+}
+
+type BraceKind = (typeof BRACE_KINDS)[number]
+/** Braces of the top that carry it, and are glued apart from the lighter ones where the order has a stage for those. */
+const MAIN_BRACES: ReadonlySet<BraceKind> = new Set(['cross', 'fan', 'ladder', 'other'])
+
+/** Which braces a stage is about: of the two that glue those of the top each its own, of any other stage all. */
+function gluedAt(order: StageSheetOrder, stage: StageKey): (kind: BraceKind | undefined) => boolean {
+  const building = buildingOrder(order)
+  const areApart = building.includes('braceTop') && building.includes('braceTopFine')
+  if (!areApart || (stage !== 'braceTop' && stage !== 'braceTopFine')) return () => true
+  return (kind) => kind !== undefined && MAIN_BRACES.has(kind) === (stage === 'braceTop')
 }

@@ -10,7 +10,8 @@ import type { Change, CommissionDoc, CommissionRecord, Fact } from '../record/co
 import { stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
 import { sameJson } from '../record/path.ts'
-import { getsBox, STAGES } from '../record/patterns/stagePatterns.ts'
+import { figuresOfStage, getsBox } from '../record/patterns/figuresOfStage.ts'
+import type { StageKey } from '../record/patterns/stages.ts'
 import type { StageEntry } from '../record/stageSchema.ts'
 import type { CommissionStore } from './commissionStore.ts'
 import type { SignedOff } from './signedOff.ts'
@@ -128,9 +129,10 @@ export function createBuiltFits<Computed extends { readonly numbers: Numbers }>(
       ]
     })
     const now = work(doc.plan, readings)
+    const building = inOrder(doc.stages).map(([, { key }]) => key)
     const terms = {
       readings: measured(facts).filter(({ isLatest }) => isLatest),
-      isRead: (stageId: string, key: NumberKey) => isReadAt(doc.stages[stageId], key),
+      isRead: (stageId: string, key: NumberKey) => isReadAt(doc.stages[stageId], building, key),
       toleranceOf: toleranceOf as (key: NumberKey) => number | null,
     }
     const stages = unfitWork(now, works, terms).flatMap((unfit): StageFit[] => {
@@ -158,8 +160,8 @@ const countThings = (stages: readonly UnfitStage[]): number =>
   stages.reduce((sum, { numbers, gone }) => sum + new Set(numbers.map(({ place }) => place.key)).size + gone.length, 0)
 
 /** Whether a number is read at the work of a stage: what is only looked up there is nowhere in the wood. */
-function isReadAt(stage: StageEntry | undefined, key: NumberKey): boolean {
+function isReadAt(stage: StageEntry | undefined, building: readonly StageKey[], key: NumberKey): boolean {
   if (stage === undefined) return false
-  const pattern = STAGES[stage.key]
-  return getsBox({ ...pattern, lookUp: stage.own?.lookUp ?? pattern.lookUp }, key)
+  const lookUp = stage.own?.lookUp ?? figuresOfStage(stage.key, building).lookUp
+  return getsBox({ lookUp }, key)
 }

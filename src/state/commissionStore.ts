@@ -1,11 +1,10 @@
 import { createStore, type StoreApi } from 'zustand/vanilla'
-import type { AsBuilt } from '../core/asBuilt.ts'
 import type { Reading } from '../core/asBuilt/reading.ts'
 import type { Plan } from '../core/plan.ts'
 import { type Locks, takeWriterLock, type WriterLock } from '../device/writerLock.ts'
 import { setField } from '../record/changes/setField.ts'
 import { type NewReading, readingsInUse, recordReading, switchReading } from '../record/bench/measured.ts'
-import type { Change, CommissionDoc, CommissionRecord, Fact } from '../record/commission.ts'
+import type { CommissionDoc, CommissionRecord, Fact } from '../record/commission.ts'
 import type { Bundle } from '../record/document.ts'
 import type { EditMeta, Recipe } from '../record/edit.ts'
 import { type BuiltTo, signOff, stagesDone, withdraw } from '../record/facts.ts'
@@ -16,41 +15,9 @@ import { accept, type Result, refuse } from '../record/result.ts'
 import { type GestureLabel, undoable } from '../record/undo.ts'
 import type { Database } from '../storage/database.ts'
 import { readDocument, type ReadProblem, saveDocument, watchDocument } from '../storage/documents.ts'
-import type { WriteProblem } from '../storage/writeDurably.ts'
-import { createKeeper, type Kept, type Keeper, type SaveStatus } from './keeper.ts'
+import { type Built, CLOSED, type CommissionState, type EditAnswer } from './commissionState.ts'
+import { createKeeper, type Kept, type Keeper } from './keeper.ts'
 import { type BuiltThen, createSignedOffs, type SignedOff } from './signedOff.ts'
-
-/** What follows from a plan and from what was measured since. */
-export interface Built<Computed> extends AsBuilt {
-  readonly computed: Computed
-}
-
-/** One commission on the bench. `Computed` is what the numbers are computed into. */
-export interface CommissionState<Computed> {
-  readonly status: 'closed' | 'opening' | 'open' | 'refused'
-  readonly id: string | null
-  /** Why it could not be opened; what is stored stays as it is. */
-  readonly problem: ReadProblem | null
-  readonly record: CommissionRecord | null
-  readonly changes: readonly Change[]
-  readonly facts: readonly Fact[]
-  /** What follows from the plan that stands in `record`, with what was measured in the place of what was planned; always of the same moment. */
-  readonly computed: Computed | null
-  /** The document with its plan as built, from which `computed` follows; the one in `record` itself where nothing was measured. */
-  readonly builtDoc: CommissionDoc | null
-  /** The fields that hold what was measured, and the readings that no field can hold. */
-  readonly taken: AsBuilt['taken']
-  readonly outside: AsBuilt['outside']
-  /** Why nothing can be changed from here, if so; the record stays live. */
-  readonly readOnly: 'openInAnotherTab' | null
-  readonly save: SaveStatus
-  readonly saveProblem: WriteProblem | null
-  readonly undo: GestureLabel | null
-  readonly redo: GestureLabel | null
-}
-
-export type EditRefused = DoorProblem | { readonly code: 'readOnly' } | { readonly code: 'notOpen' }
-export type EditAnswer = Result<null, EditRefused>
 
 export interface CommissionStore<Computed> {
   readonly store: StoreApi<CommissionState<Computed>>
@@ -95,27 +62,11 @@ export interface CommissionNeeds<Computed> {
   readonly locks: Locks
   /** What follows from a plan with what was measured; numbers that were kept stand in the place of those worked out. */
   readonly build: (plan: Plan, readings: readonly Reading[], kept?: BuiltTo) => Built<Computed>
+  /** Fetches what `build` needs for readings, before a record that has any is shown; null: it is there. */
+  readonly prepareReadings: () => Promise<void> | null
   /** Called when an edit has been stored. */
   readonly onSaved?: () => void
 }
-
-const CLOSED = {
-  status: 'closed',
-  id: null,
-  problem: null,
-  record: null,
-  changes: [],
-  facts: [],
-  computed: null,
-  builtDoc: null,
-  taken: [],
-  outside: [],
-  readOnly: null,
-  save: 'saved',
-  saveProblem: null,
-  undo: null,
-  redo: null,
-} as const
 
 export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>): CommissionStore<Computed> {
   const { database, newId } = needs
@@ -132,7 +83,20 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
   let readings: readonly Reading[] = []
   let built: { readonly from: readonly Reading[]; readonly of: Built<Computed> } | null = null
 
+  /** Fetches what puts readings in their place, where there are any to be shown; null: nothing is to be waited for. */
+  const prepareFor = (facts: readonly Fact[]): Promise<void> | null =>
+    facts.some(({ kind }) => kind === 'reading') ? needs.prepareReadings() : null
+
   function show(bundle: Bundle, more: Partial<CommissionState<Computed>>): void {
+    const preparing = prepareFor(bundle.facts)
+    if (preparing !== null) {
+      // The first readings of this visit: they show as soon as there is what puts them in their place.
+      const mine = visit
+      void preparing.then(() => {
+        if (mine === visit) show(keeper?.kept() ?? bundle, more)
+      })
+      return
+    }
     const before = store.getState()
     const { doc } = bundle.row
     if (before.facts !== bundle.facts || before.id !== bundle.row.id) readings = keptReadings(readings, bundle.facts)
@@ -191,16 +155,23 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
     stopWatching?.()
     stopWatching = null
     if (!read.ok) return refuseOpening(read.problem)
+    await prepareFor(read.value.facts)
+    if (mine !== visit) return
     keeper = keep(read.value)
     show(read.value, { readOnly: null, save: 'saved', saveProblem: null })
   }
 
   function startWatching(id: string, mine: number): void {
-    stopWatching = watchDocument(database, 'commission', id, (read) => {
-      if (mine !== visit || keeper !== null) return
+    let newest = 0
+    const take = async (read: Result<Bundle, ReadProblem>): Promise<void> => {
+      newest += 1
+      const turn = newest
+      if (read.ok) await prepareFor(read.value.facts)
+      if (mine !== visit || keeper !== null || turn !== newest) return
       if (read.ok) show(read.value, { readOnly: 'openInAnotherTab', save: 'saved', saveProblem: null })
       else refuseOpening(read.problem)
-    })
+    }
+    stopWatching = watchDocument(database, 'commission', id, (read) => void take(read))
   }
 
   async function leave(): Promise<void> {

@@ -1,12 +1,14 @@
 import { createContext, useContext } from 'react'
 import { useStore } from 'zustand'
-import type { CommissionState } from './commissionStore.ts'
+import type { CommissionState } from './commissionState.ts'
 import { draftKey } from './draftStore.ts'
 import type { ImportState } from './importer.ts'
 import type { ListState } from './listStore.ts'
 import type { ModelState } from './modelStore.ts'
+import type { OfflineState } from './offlineStore.ts'
 import type { PersistenceState } from './persistenceStore.ts'
 import type { ShopState } from './shopStore.ts'
+import type { TimerStore } from './timerStore.ts'
 import type { Workshop } from './workshop.ts'
 
 /** The hooks of one workshop; `Computed` is what the numbers are computed into. Made once, where the program is wired together. */
@@ -30,6 +32,9 @@ export function createHooks<Computed>() {
     useImport: <Part>(pick: (state: ImportState) => Part): Part => useStore(useWorkshop().importer.store, pick),
     usePersistence: <Part>(pick: (state: PersistenceState) => Part): Part =>
       useStore(useWorkshop().persistence.store, pick),
+    /** The timers of this device; null while there are none to show. */
+    useTimers: (): TimerStore | null => useStore(useWorkshop().timers.opened, (state) => state.timers),
+    useOffline: <Part>(pick: (state: OfflineState) => Part): Part => useStore(useWorkshop().offline.store, pick),
     /** The text last typed into a field that was not taken; null where there is none. */
     useDraft: (docId: string, field: string): string | null =>
       useStore(useWorkshop().drafts.store, (state) => state.texts[draftKey(docId, field)] ?? null),

@@ -3,6 +3,7 @@ import type { Plan } from '../core/plan.ts'
 import { type Clock, systemClock } from '../device/clock.ts'
 import { newId } from '../device/newId.ts'
 import { type PersistenceAnswer, requestPersistence } from '../device/persistence.ts'
+import { hasOpenDialog, reloadPage } from '../device/reload.ts'
 import { askBeforeLeaving, whenHidden } from '../device/visibility.ts'
 import { browserLocks, type Locks } from '../device/writerLock.ts'
 import { writeCommissionFile } from '../files/commissionFile.ts'
@@ -19,12 +20,16 @@ import type { StoredNeeds } from './editStored.ts'
 import { createImporter, type Importer } from './importer.ts'
 import { createListStore, type ListStore } from './listStore.ts'
 import { createModelStore, type ModelStore } from './modelStore.ts'
+import { createOfflineStore, type OfflineStore } from './offlineStore.ts'
 import { createPersistenceStore, type PersistenceStore } from './persistenceStore.ts'
 import { createShopStore, type ShopStore } from './shopStore.ts'
+import { createTimers, type Timers } from './timers.ts'
+import type { Bell } from './timerStore.ts'
 
 export interface WorkshopNeeds<Computed> {
   /** The numbers of a plan with what was measured since. */
   readonly build: CommissionNeeds<Computed>['build']
+  readonly prepareReadings: CommissionNeeds<Computed>['prepareReadings']
   readonly startingTolerance: (key: NumberKey) => number | null
   readonly onNotice: (notice: DatabaseNotice) => void
   readonly database?: Database
@@ -32,6 +37,8 @@ export interface WorkshopNeeds<Computed> {
   readonly clock?: Clock
   readonly newId?: () => string
   readonly requestPersistence?: () => Promise<PersistenceAnswer>
+  /** Brings what makes timers heard; fetched with the first of them. */
+  readonly loadBell?: () => Promise<Bell>
 }
 
 /** Everything a maker works with: all stores, bound to one database. Made once, when the program starts. */
@@ -43,6 +50,8 @@ export interface Workshop<Computed> {
   readonly drafts: DraftStore
   readonly importer: Importer
   readonly persistence: PersistenceStore
+  readonly timers: Timers
+  readonly offline: OfflineStore
   readonly demo: {
     readonly isUnanswered: () => Promise<boolean>
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
@@ -79,13 +88,18 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
   }
   const shop = createShopStore(needs)
   const drafts = createDraftStore({ database, now })
-  const commission = createCommissionStore({ ...needs, build: given.build })
+  const commission = createCommissionStore({
+    ...needs,
+    build: given.build,
+    prepareReadings: given.prepareReadings,
+  })
   const list = createListStore({
     ...needs,
     openHere: (id) =>
       commission.writes(id) ? { edit: commission.edit, takeBack: commission.takeBack, close: commission.close } : null,
   })
   const models = createModelStore({ ...needs, fetchPacked: fetchModels })
+  const timers = createTimers({ database, now, newId: makeId, loadBell: given.loadBell })
   const computed = new WeakMap<Plan, { readonly of: Computed }>()
   const tolerancesHere = (): TolerancesHere => ({
     shop: shop.store.getState().shop.tolerances,
@@ -101,18 +115,27 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
   })
 
   const flush = async (): Promise<void> => {
-    await Promise.all([commission.flush(), shop.flush(), drafts.flush()])
+    await Promise.all([commission.flush(), shop.flush(), drafts.flush(), timers.flush()])
   }
-  const unsaved = () => ({ commissions: commission.unsaved(), shop: shop.unsaved(), drafts: drafts.unsaved() })
+  const unsaved = () => ({
+    commissions: commission.unsaved(),
+    shop: shop.unsaved(),
+    drafts: drafts.unsaved(),
+    timers: timers.unsaved(),
+  })
+  const hasUnsaved = (): boolean =>
+    commission.unsaved().length > 0 || shop.unsaved() !== null || timers.unsaved().length > 0
+  const offline = createOfflineStore({
+    flush,
+    hasUnsaved: () => hasUnsaved() || drafts.unsaved().length > 0,
+    hasOpenDialog,
+    reload: reloadPage,
+  })
   database.beforeClosing(flush)
   const hasPage = typeof document !== 'undefined'
-  const stopListening = hasPage
-    ? [
-        whenHidden(() => void flush()),
-        askBeforeLeaving(() => commission.unsaved().length > 0 || shop.unsaved() !== null),
-      ]
-    : []
+  const stopListening = hasPage ? [whenHidden(() => void flush()), askBeforeLeaving(hasUnsaved)] : []
   await Promise.all([persistence.start(), shop.start(), drafts.start(), list.start(), models.start()])
+  timers.watch()
 
   return {
     shop,
@@ -122,6 +145,8 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     drafts,
     importer,
     persistence,
+    timers,
+    offline,
     demo: {
       isUnanswered: () => isDemoUnanswered(needs),
       install: async (commissions) => {
@@ -154,6 +179,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       list.stop()
       models.stop()
       shop.stop()
+      timers.stop()
     },
   }
 }

@@ -14,6 +14,8 @@ export interface Tables {
   readonly device: Table<unknown, string>
   /** Documents as they were before they were brought to a newer shape. */
   readonly setAside: Table<unknown, number>
+  /** What sets or dries on this device. */
+  readonly timers: Table<unknown, string>
 }
 
 export type DatabaseNotice = 'newVersionElsewhere' | 'blockedByOtherTab'
@@ -43,6 +45,8 @@ export function openDatabase(name: string = DATABASE_NAME, options: DexieOptions
     device: 'key',
     setAside: '++',
   })
+  // A timer that has not ended has no key in `endedAt`: only ended ones stand there.
+  dexie.version(2).stores({ timers: 'id, endedAt' })
   const flushes: (() => Promise<void>)[] = []
   const listeners: ((notice: DatabaseNotice) => void)[] = []
   const notify = (notice: DatabaseNotice): void => {

@@ -10,6 +10,9 @@ const VALUES = {
   persistence: z.enum(['kept', 'mayBeCleared', 'unknown']),
   /** The demo was offered, and taken or not. */
   demoAnswer: z.enum(['taken', 'declined', 'removed']),
+  /** A timer that runs out may be heard; may be told by the device itself. */
+  timerSound: z.boolean(),
+  timerNotices: z.boolean(),
 } as const
 export type DeviceKey = keyof typeof VALUES
 export type DeviceValue<Key extends DeviceKey> = z.infer<(typeof VALUES)[Key]>

@@ -10,7 +10,7 @@ export const RESCUE_FILE = 'ribwright-rescue'
  */
 export async function collectEverything(database: Database, savedAt: string, unsaved: unknown = null): Promise<string> {
   const tables: Record<string, unknown> = {}
-  for (const name of ['documents', 'changes', 'facts', 'drafts', 'device', 'setAside'] as const) {
+  for (const name of ['documents', 'changes', 'facts', 'drafts', 'device', 'setAside', 'timers'] as const) {
     try {
       tables[name] = await reopening(database, () => database.dexie[name].toArray())
     } catch (fault) {

@@ -1,23 +1,26 @@
+import { lazy, Suspense, useState } from 'react'
 import { Link, useLocation } from 'wouter'
 import type { Computed } from '../core/compute.ts'
 import type { PlanField } from '../core/planFields.ts'
 import type { CommissionDoc } from '../record/commission.ts'
 import { stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
-import type { StageKey } from '../record/patterns/stages.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, STAGES_WORDS } from '../words/instrument.ts'
 import { SHEET_TITLES, SHEETS } from '../words/sheets.ts'
-import { STAGE_WORDS } from '../words/stages.ts'
+import { STAGE_TITLES } from '../words/stageTitles.ts'
 import { numbersBuiltTo } from './builtTo.ts'
 import { OverviewDrawing } from './overview/OverviewDrawing.tsx'
 import { OverviewFindings } from './overview/OverviewFindings.tsx'
 import { StageFigures } from './overview/StageFigures.tsx'
+import { StageLines } from './overview/StageLines.tsx'
 import { askForStage } from './paperChoice.ts'
 import { awaitField } from './sheets/goToField.ts'
 import { sheetOfField } from './sheets/sheetOfField.ts'
 import { useCommission, useWorkshop } from './workshop.ts'
 import './overview.css'
+
+const StartTimer = lazy(async () => ({ default: (await import('./timers/StartTimer.tsx')).StartTimer }))
 
 /** The instrument, and what its maker does next. */
 export function OverviewView({ id }: { readonly id: string }) {
@@ -68,6 +71,7 @@ function NextStage({ id, doc, computed }: NextProps) {
   const { commission } = useWorkshop()
   const facts = useCommission((state) => state.facts)
   const isLocked = useCommission((state) => state.readOnly !== null)
+  const [isTiming, setTiming] = useState(false)
   const done = stagesDone(facts)
   const stages = inOrder(doc.stages)
   const at = stages.findIndex(([stageId]) => !done.has(stageId))
@@ -83,7 +87,8 @@ function NextStage({ id, doc, computed }: NextProps) {
     )
   }
   const [stageId, { key }] = next
-  const { title, lines } = STAGE_WORDS[key satisfies StageKey]
+  const present = stages.map(([, stage]) => stage.key)
+  const title = STAGE_TITLES[key]
   return (
     <section className="overview-next">
       <p className="overview-place">
@@ -93,29 +98,40 @@ function NextStage({ id, doc, computed }: NextProps) {
         </span>
       </p>
       <h1>{title}</h1>
-      <StageFigures stage={key} doc={doc} computed={computed} />
+      <StageFigures stage={key} present={present} doc={doc} computed={computed} />
       <div className="commands">
         <button
           className="button button-next"
           type="button"
           disabled={isLocked}
           aria-label={STAGES_WORDS.markDone(title)}
-          onClick={() => commission.markStageDone(stageId, numbersBuiltTo(key, computed.numbers))}
+          onClick={() => commission.markStageDone(stageId, numbersBuiltTo(key, present, computed.numbers))}
         >
           {OVERVIEW_WORDS.markDone}
         </button>
         <Link className="button" href={`/i/${id}/paper`} onClick={() => askForStage(stageId)}>
           {OVERVIEW_WORDS.printStage}
         </Link>
+        <button className="button" type="button" onClick={() => setTiming(true)}>
+          {OVERVIEW_WORDS.startTimer}
+        </button>
         <Link className="button button-plain" href={`/i/${id}/stages`}>
           {OVERVIEW_WORDS.allStages}
         </Link>
       </div>
-      <ul className="overview-lines">
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      {isTiming && (
+        <Suspense fallback={null}>
+          <StartTimer
+            docId={id}
+            stageId={stageId}
+            number={doc.number}
+            label={title}
+            proposed={null}
+            onClose={() => setTiming(false)}
+          />
+        </Suspense>
+      )}
+      <StageLines stage={key} present={present} family={doc.family} />
     </section>
   )
 }

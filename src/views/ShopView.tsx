@@ -12,6 +12,7 @@ import { SHOP_WORDS } from '../words/shop.ts'
 import { ImportDialog } from './ImportDialog.tsx'
 import { ListNotice } from './list/ListNotice.tsx'
 import { FixtureEditor } from './shop/FixtureEditor.tsx'
+import { Offline } from './shop/Offline.tsx'
 import { ShopTolerance } from './shop/ShopTolerance.tsx'
 import { TappedBoxes } from './shop/TappedBoxes.tsx'
 import { toleranceGroups } from './shop/toleranceGroups.ts'
@@ -89,6 +90,7 @@ function Keeping({ saveEverything }: { readonly saveEverything: () => Promise<vo
       <h2>{SHOP_WORDS.data}</h2>
       <p>{SHOP_WORDS.dataLead}</p>
       <p>{SHOP_WORDS.persistence[answer ?? 'notAsked']}</p>
+      <Offline />
       <div className="commands">
         <button className="button" type="button" onClick={() => void saveEverything()}>
           {SHOP_WORDS.saveAll}

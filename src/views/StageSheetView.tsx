@@ -11,7 +11,7 @@ import type { Drawing } from '../drawing/drawing.ts'
 import { PaperPages } from '../ui/PaperPages.tsx'
 import { PAPER_LETTERING } from '../words/paperLettering.ts'
 import { STAGE_SHEET_VIEW_WORDS } from '../words/stageSheetView.ts'
-import { STAGE_WORDS } from '../words/stages.ts'
+import { STAGE_TITLES } from '../words/stageTitles.ts'
 import './stageSheet.css'
 
 export interface StageSheetViewProps {
@@ -110,7 +110,7 @@ export function StageSheetView(props: StageSheetViewProps) {
               <label className="stage-sheet-tick">
                 <input type="checkbox" checked={chosen.has(id)} onChange={() => toggle(id)} />
                 <span className="stage-sheet-place">{i + 1}</span>
-                <span>{STAGE_WORDS[key].title}</span>
+                <span>{STAGE_TITLES[key]}</span>
                 {doneStages.has(id) && <span className="second small">{words.done}</span>}
               </label>
             </li>

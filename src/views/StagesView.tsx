@@ -5,7 +5,7 @@ import { type StageDone, stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
 import { type StageKey, startingStages } from '../record/patterns/stages.ts'
 import { STAGES_WORDS } from '../words/instrument.ts'
-import { STAGE_WORDS } from '../words/stages.ts'
+import { STAGE_TITLES } from '../words/stageTitles.ts'
 import { numbersBuiltTo } from './builtTo.ts'
 import { useCommission, useWorkshop } from './workshop.ts'
 import './stages.css'
@@ -52,7 +52,7 @@ export function StagesView() {
             isLocked={isLocked}
             onDone={() => {
               const numbers = commission.store.getState().computed?.numbers
-              if (numbers !== undefined) commission.markStageDone(id, numbersBuiltTo(key, numbers))
+              if (numbers !== undefined) commission.markStageDone(id, numbersBuiltTo(key, [...present], numbers))
             }}
             onWithdraw={() => commission.withdrawStage(id)}
             onSkip={() => commission.edit(skipStage(id))}
@@ -68,13 +68,13 @@ export function StagesView() {
             {skipped.map((key) => (
               <li className="stage-row" key={key}>
                 <span />
-                <span>{STAGE_WORDS[key].title}</span>
+                <span>{STAGE_TITLES[key]}</span>
                 <span />
                 <button
                   className="button button-plain"
                   type="button"
                   disabled={isLocked}
-                  aria-label={STAGES_WORDS.addBack(STAGE_WORDS[key].title)}
+                  aria-label={STAGES_WORDS.addBack(STAGE_TITLES[key])}
                   onClick={() => bringIn(key)}
                 >
                   {STAGES_WORDS.addBackShort}
@@ -103,7 +103,7 @@ interface RowProps {
 
 function StageRow(props: RowProps) {
   const { place, stageKey, done, isNext, isLocked, onDone, onWithdraw, onSkip, onEarlier, onLater } = props
-  const { title } = STAGE_WORDS[stageKey]
+  const title = STAGE_TITLES[stageKey]
   const words = STAGES_WORDS
   const row = useRef<HTMLLIElement>(null)
   const startsNext = useRef(isNext)

@@ -11,5 +11,7 @@ export const {
   useShop,
   useImport,
   usePersistence,
+  useTimers,
+  useOffline,
   useDraft,
 } = createHooks<Computed>()

@@ -66,6 +66,7 @@ export const OVERVIEW_WORDS = {
   noFindings: 'Nothing here is out of order.',
   goTo: 'Go to',
   printStage: 'Print this stage',
+  startTimer: 'Start a timer',
   opening: 'Opening the instrument.',
   notFound: 'There is no such sheet.',
   toBench: 'To the bench',

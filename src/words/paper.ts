@@ -2,6 +2,7 @@ import type { PlateSide } from '../core/boxPlan.ts'
 import { BRACE_TAPER_WORDS, braceName, BRACING_WORDS, PLATE_WORDS } from './box/bracing.ts'
 import { PLACE_WORDS } from './measuring.ts'
 import { ESTIMATE_MARK, FIGURE_WORDS } from './sheets.ts'
+import { STAGE_WORK_WORDS } from './stageWork.ts'
 
 type TaperKind = keyof typeof BRACE_TAPER_WORDS
 
@@ -25,6 +26,7 @@ export const PAPER_WORDS = {
     bolt: 'Bolt',
     piece: 'Piece',
   },
+  work: STAGE_WORK_WORDS,
   done: 'Done, date',
   alreadyDone: 'signed off',
   signedOff: (day: string) => `Signed off on ${day}: numbers as they were then.`,
@@ -73,7 +75,7 @@ export const PAPER_WORDS = {
     short: `${count === 1 ? 'One thing does' : `${count} things do`} not fit: do not cut to these numbers. The app says what, under Next.`,
   }),
   legend:
-    'Targets are this instrument’s, in the shop’s units. “Within” is what the stage allows either way; where none stands, none was set. Write what you measure in the boxes.',
+    'Targets are this instrument’s, in the shop’s units. “Within” is what the stage allows either way; where none stands, none was set. Write what you measure in the boxes. Hours and waits are usual ones, without a source: the label of what sets or dries goes before them.',
   titleBlock: {
     instrument: 'Instrument',
     client: (name: string) => `For ${name}`,

@@ -23,6 +23,16 @@ export const SHOP_WORDS = {
     unknown: 'This browser does not say whether it keeps it. Save everything to a file now and then.',
     notAsked: 'The browser is asked to keep it at the first save.',
   },
+  offline: {
+    ready: 'Works without a net.',
+    preparing: 'The workbench is being copied to this device, so that it works without a net.',
+    failed:
+      'It does not work without a net yet: not all of the workbench could be copied to this device. That is tried again when it is opened next.',
+    insecure:
+      'It does not work without a net here, since over plain http a browser keeps no copy of the workbench: open it over https, or on the machine that serves it.',
+    unsupported:
+      'It does not work without a net here: this browser keeps no copy of the workbench. Private windows are like that.',
+  },
   openFile: 'Open a file',
   saveAll: 'Save everything to a file',
   removeDemo: 'Remove the demo',

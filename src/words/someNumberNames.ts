@@ -12,6 +12,10 @@ const PARTS: readonly { readonly keys: RegExp; readonly fetch: () => Promise<Som
     keys: /^(?:brace|bridgePlate|jointStrip|patches|holeRing|edge|trebleEdge|endWedge|backStrip|air)/u,
     fetch: async () => (await import('./names/ofBox.ts')).NAMES_OF_BOX,
   },
+  {
+    keys: /^(?:sides|blanks|rim|trebleRim|places|treblePlaces|blocks|linings|sideBraces|trebleBraces|caul)[.[]/u,
+    fetch: async () => (await import('./names/ofSides.ts')).NAMES_OF_SIDES,
+  },
   { keys: /^/u, fetch: async () => (await import('./names/ofBody.ts')).NAMES_OF_BODY },
 ]
 

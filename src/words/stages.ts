@@ -1,10 +1,33 @@
 import type { StageKey } from '../record/patterns/stages.ts'
-import { BODY_STAGE_WORDS, type BodyStage } from './stages/body.ts'
-import { NECK_STAGE_WORDS, type NeckStage } from './stages/neck.ts'
-import type { StageWords } from './stages/stageWords.ts'
+import { BACK_LINES } from './stages/back.ts'
+import { BOARD_LINES } from './stages/board.ts'
+import { BOX_LINES } from './stages/box.ts'
+import { FINISH_LINES } from './stages/finish.ts'
+import { NECK_LINES } from './stages/neck.ts'
+import { RIM_LINES } from './stages/rim.ts'
+import { SET_UP_LINES } from './stages/setUp.ts'
+import { TOP_LINES } from './stages/top.ts'
+import { WOOD_LINES } from './stages/wood.ts'
+import type { StageLines, StageWords } from './stages/stageWords.ts'
+import { STAGE_TITLES } from './stageTitles.ts'
 
-/** Title and instructions of every stage; a stage that has none does not compile. */
-export const STAGE_WORDS: Readonly<Record<StageKey, StageWords>> = {
-  ...BODY_STAGE_WORDS,
-  ...NECK_STAGE_WORDS,
-} satisfies Record<BodyStage | NeckStage, StageWords>
+/** A stage without lines does not compile. */
+const STAGE_LINES: Readonly<Record<StageKey, StageLines>> = {
+  ...WOOD_LINES,
+  ...RIM_LINES,
+  ...TOP_LINES,
+  ...BACK_LINES,
+  ...BOX_LINES,
+  ...NECK_LINES,
+  ...BOARD_LINES,
+  ...FINISH_LINES,
+  ...SET_UP_LINES,
+}
+
+/** Title and instructions of every stage, for papers; a list of stages does with the titles. */
+export const STAGE_WORDS = Object.fromEntries(
+  (Object.keys(STAGE_LINES) as StageKey[]).map((key): [StageKey, StageWords] => [
+    key,
+    { title: STAGE_TITLES[key], ...STAGE_LINES[key] },
+  ]),
+) as unknown as Readonly<Record<StageKey, StageWords>>

@@ -15,6 +15,8 @@ beforeAll(async () => {
   writeFileSync(join(place, 'secret.txt'), 'secret')
   writeFileSync(join(folder, 'index.html'), '<!doctype html>')
   writeFileSync(join(folder, 'assets', 'a b.js'), '1')
+  writeFileSync(join(folder, 'offlineWorker.js'), '1')
+  writeFileSync(join(folder, 'manifest.webmanifest'), '{}')
   symlinkSync(join(place, 'secret.txt'), join(folder, 'link.txt'))
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
   origin = `http://127.0.0.1:${(server.address() as AddressInfo).port}`
@@ -29,6 +31,8 @@ describe('the server of the built folder', () => {
     ['/bench/', 'text/html; charset=utf-8'],
     ['/bench/index.html?x#y', 'text/html; charset=utf-8'],
     ['/bench/assets/a%20b.js', 'text/javascript; charset=utf-8'],
+    ['/bench/offlineWorker.js', 'text/javascript; charset=utf-8'],
+    ['/bench/manifest.webmanifest', 'application/manifest+json'],
   ])('gives %s as %s', async (path, type) => {
     const response = await fetch(`${origin}${path}`)
     expect(response.status).toBe(200)
@@ -51,6 +55,13 @@ describe('the server of the built folder', () => {
   ])('gives nothing for %s', async (path) => {
     expect(await fileFor(folder, '/bench/', path)).toBeNull()
   })
+
+  test.each(['', 'index.html', 'offlineWorker.js', 'manifest.webmanifest'])(
+    'has a browser ask anew for /%s, so that a new version is found',
+    async (path) => {
+      expect((await fetch(`${origin}/bench/${path}`)).headers.get('cache-control')).toBe('no-cache')
+    },
+  )
 
   test('answers 404 in plain text, and only reads', async () => {
     expect((await fetch(`${origin}/bench/none.js`)).status).toBe(404)

@@ -7,6 +7,7 @@ import { type KeptNumbers, keptName } from '../../src/core/keptNumbers.ts'
 import { figureAt, placeOf, rowAt, type Worked } from '../../src/core/numberPlace.ts'
 import { readNumbers } from '../../src/core/numbers.ts'
 import type { Plan } from '../../src/core/plan.ts'
+import type { PlanField } from '../../src/core/planFields.ts'
 import { readingAt, type SignedWork, stillSpecified, unfitWork, withStationsOf } from '../../src/core/signedWork.ts'
 import { SMALL, STEEL_STRING } from '../generators/demoModels.ts'
 import { NYLON_STRING } from '../generators/demoNylon.ts'
@@ -37,7 +38,7 @@ const listed = (now: Worked, stage: SignedWork, readings: readonly Reading[] = [
 
 const MODELS = [STEEL_STRING.plan, NYLON_STRING.plan, SMALL.plan]
 /** Fields that move no place round the rim and no row of a list. */
-const CHANGES: readonly (readonly [field: string, by: number])[] = [
+const CHANGES: readonly (readonly [field: PlanField, by: number])[] = [
   ['rim.depthAtTailMm', 3],
   ['rim.depthAtNeckMm', -2],
   ['rim.sideThicknessMm', 0.3],
@@ -54,7 +55,7 @@ const CHANGES: readonly (readonly [field: string, by: number])[] = [
 const change = fc
   .constantFrom(...CHANGES)
   .chain(([field, most]) => fc.double({ min: 0.02, max: 1, noNaN: true }).map((part) => ({ field, by: part * most })))
-function changed(plan: Plan, { field, by }: { readonly field: string; readonly by: number }): Plan {
+function changed(plan: Plan, { field, by }: { readonly field: PlanField; readonly by: number }): Plan {
   const before = field.split('.').reduce<unknown>((at, step) => (at as Record<string, unknown>)[step], plan)
   return typeof before === 'number' ? withField(plan, field, before + by) : plan
 }

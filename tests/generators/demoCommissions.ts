@@ -12,12 +12,13 @@ import type { Bundle } from '../../src/record/document.ts'
 import { type EditMeta, editDocument, type Recipe } from '../../src/record/edit.ts'
 import { type BuiltTo, signOff } from '../../src/record/facts.ts'
 import { inOrder } from '../../src/record/order.ts'
-import { STAGES } from '../../src/record/patterns/stagePatterns.ts'
-import { type StageKey, startingStages } from '../../src/record/patterns/stages.ts'
+import type { StageKey } from '../../src/record/patterns/stages.ts'
+import { figuresOfStage } from '../../src/record/patterns/figuresOfStage.ts'
 import { STARTING_SHOP } from '../../src/state/shopStore.ts'
 import type { DemoModel } from './demoModel.ts'
 import { SMALL, STEEL_STRING } from './demoModels.ts'
 import { NYLON_STRING } from './demoNylon.ts'
+import { readCoarseStages } from '../tables/readCoarseStages.ts'
 
 /**
  * The shop and the clients of the demo: all invented. A shop of one maker by a river mouth has three instruments in hand in the last week
@@ -141,10 +142,13 @@ const asBegun = (story: Story): Plan =>
       }
     : story.model.plan
 
+/** The building orders the demo was begun with. */
+const { orders } = readCoarseStages()
+
 /** What a stage was built to: each of its numbers, row by row where it has rows. */
-export function builtTo(stage: StageKey, of: Plan): BuiltTo {
+export function builtTo(stage: StageKey, present: readonly StageKey[], of: Plan): BuiltTo {
   const { numbers } = compute(of)
-  const entries = STAGES[stage].numbers.flatMap((key: NumberKey): [string, Figure][] =>
+  const entries = figuresOfStage(stage, present).numbers.flatMap((key: NumberKey): [string, Figure][] =>
     readNumbers(numbers, key).map((value, i) => [key.replace('[]', `[${i}]`), value]),
   )
   return Object.fromEntries(entries)
@@ -170,7 +174,7 @@ function tell(story: Story): Bundle {
       family: model.family,
       model: { modelId: model.id, name: model.name, plan: model.plan },
       plan: asBegun(story),
-      stages: startingStages(model.family),
+      stages: orders[model.family],
       brief: story.brief,
     },
     on(story.begunOn, 9),
@@ -191,7 +195,7 @@ function tell(story: Story): Bundle {
     }
     if (stage !== null) {
       const [id] = inOrder(row.doc.stages).find(([, one]) => one.key === stage)!
-      const fact = signOff(row, id, builtTo(stage, row.doc.plan), on(day, 16))
+      const fact = signOff(row, id, builtTo(stage, orders[model.family], row.doc.plan), on(day, 16))
       facts = [...facts, fact]
       row = { ...row, seen: { ...row.seen, [DEVICE]: fact.seq } }
     }

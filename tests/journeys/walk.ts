@@ -15,8 +15,8 @@ export const BENCHES = {
 export type Bench = keyof typeof BENCHES
 
 /** The folder lies under a path of its own, as on a host that serves other things too. */
-const UNDER = '/shop/bench/'
-const DIST = new URL('../../dist', import.meta.url).pathname
+export const UNDER = '/shop/bench/'
+export const DIST = new URL('../../dist', import.meta.url).pathname
 
 export interface Site {
   readonly address: string

@@ -3,6 +3,7 @@ import type { Plan } from '../../src/core/plan.ts'
 import { STARTING_UNITS } from '../../src/core/quantity.ts'
 import { stageDrawing } from '../../src/papers/stageDrawing.ts'
 import type { StageSheetOrder } from '../../src/papers/stageSheetOrder.ts'
+import { orderStrings } from '../../src/record/order.ts'
 import { startingStages } from '../../src/record/patterns/stages.ts'
 import { CAUTION_WORDS } from '../../src/words/cautions.ts'
 import { NUMBER_WORDS } from '../../src/words/numbers.ts'
@@ -17,13 +18,16 @@ export function sampleOrder(
   changes: Partial<StageSheetOrder> = {},
 ): StageSheetOrder {
   const keys = startingStages(family)
+  const orders = orderStrings(keys.length)
   const computed = compute(plan)
   return {
     doc: {
       number: '0412',
       title: 'Steel-string, 14 frets to the body',
       brief: { client: 'Tamsin Oakhollow', contact: '', wishes: '', orderedOn: null, promisedOn: null, notes: '' },
+      family,
       tolerances: {},
+      stages: Object.fromEntries(keys.map((key, i) => [`stage-${i}`, { order: orders[i]!, key }])),
       plan,
     },
     computed,

@@ -23,6 +23,7 @@ export function samplePaperOrder(plan: Plan, changes: Partial<PaperOrder> = {}):
       },
       plan,
       tolerances: {},
+      stages: {},
     },
     computed,
     shop: { name: 'Oakhollow workshop', units: STARTING_UNITS, tolerances: {} },

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest'
 import { aboutNumber, NUMBER_KEYS } from '../../src/core/catalogue.ts'
 import { effectiveTolerance } from '../../src/papers/effectiveTolerance.ts'
-import { getsBox, STAGES } from '../../src/record/patterns/stagePatterns.ts'
+import { getsBox } from '../../src/record/patterns/figuresOfStage.ts'
+import { STAGES } from '../../src/record/patterns/stagePatterns.ts'
 import { STAGE_KEYS, startingStages } from '../../src/record/patterns/stages.ts'
 import { CAUTION_WORDS } from '../../src/words/cautions.ts'
 import { STAGE_WORDS } from '../../src/words/stages.ts'
@@ -37,7 +38,11 @@ test.each(['steelString', 'nylonString', 'small'] as const)(
       ['fitTop', 'glueTop'],
       ['trueRim', 'closeBox'],
       ['closeBox', 'bindBox'],
-      ['finish', 'glueBridge'],
+      ['finish', 'cure'],
+      ['cure', 'glueBridge'],
+      ['inlayRosette', 'levelRosette'],
+      ['archTopBraces', 'braceTop'],
+      ['veneerHead', 'shapeHead'],
     ] as const)
       expect(at(first), `${first} before ${then}`).toBeLessThan(at(then))
   },
@@ -48,17 +53,22 @@ test('heel first: the neck comes before the rim, and its heel is slotted instead
   expect(keys.indexOf('makeNeckBlank')).toBeLessThan(keys.indexOf('bendSides'))
   expect(keys).toContain('slotSides')
   expect(keys).not.toContain('cutNeckJoint')
+  expect(keys).not.toContain('cutBlockJoint')
   expect(keys).not.toContain('settleInMould')
+  for (const family of ['steelString', 'nylonString', 'small'] as const)
+    expect(startingStages(family)).not.toContain('bindBoard')
   expect(startingStages('steelString')).not.toContain('slotSides')
   expect(startingStages('small')).not.toContain('braceSides')
 })
 
 test('each stage says what to do in two to five short lines', () => {
-  for (const { title, lines } of Object.values(STAGE_WORDS)) {
+  for (const { title, lines, whole = lines } of Object.values(STAGE_WORDS)) {
     expect(title.length).toBeLessThanOrEqual(40)
-    expect(lines.length).toBeGreaterThanOrEqual(2)
-    expect(lines.length).toBeLessThanOrEqual(5)
-    for (const line of lines) expect(line).not.toMatch(/!|please/iu)
+    for (const said of [lines, whole]) {
+      expect(said.length).toBeGreaterThanOrEqual(2)
+      expect(said.length).toBeLessThanOrEqual(5)
+      for (const line of said) expect(line).not.toMatch(/!|please/iu)
+    }
   }
 })
 

@@ -107,7 +107,7 @@ test('some stages: only those, numbered as in the whole order', () => {
   const order = sampleOrder(STEEL, 'steelString')
   const stages = order.stages.filter(({ key }) => key === 'settleWood' || key === 'joinTop')
   const pages = layStageSheet({ ...order, stages })
-  expect(pages.flatMap(textsOf)).toContain('Stage sheet: stages 2, 14 of 46')
+  expect(pages.flatMap(textsOf)).toContain('Stage sheet: stages 2, 17 of 66')
   const present = new Set(pages.flatMap(({ blocks }) => blocks.flatMap(({ stage }) => stage?.key ?? [])))
   expect([...present]).toEqual(['settleWood', 'joinTop'])
 })

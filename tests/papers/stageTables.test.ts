@@ -4,8 +4,10 @@ import { figureText } from '../../src/format/figure.ts'
 import type { Block, Page } from '../../src/papers/page.ts'
 import { stageNumbers } from '../../src/papers/stageNumbers.ts'
 import { layStageSheet } from '../../src/papers/stageSheet.ts'
+import { STAGES } from '../../src/record/patterns/stagePatterns.ts'
 import type { StageKey } from '../../src/record/patterns/stages.ts'
 import { NUMBER_WORDS } from '../../src/words/numbers.ts'
+import { PAPER_WORDS } from '../../src/words/paper.ts'
 import { sampleOrder } from './sampleOrder.ts'
 import { CUTAWAY, STEEL } from './samplePlans.ts'
 
@@ -95,7 +97,9 @@ describe('a treble side of its own', () => {
 
   test('blanks are not printed twice', () => {
     const { numbers } = sampleOrder(CUTAWAY, 'steelString').computed
-    expect(stageNumbers('markBlanks', 'beforeBending', numbers)).not.toContain('sides.blankLengthMm')
+    expect(stageNumbers('markBlanks', STAGES.markBlanks.numbers, 'beforeBending', numbers)).not.toContain(
+      'sides.blankLengthMm',
+    )
   })
 
   test('the horn and the flank of the neck block only where there is a cutaway', () => {
@@ -127,24 +131,18 @@ describe('stages of plates and edges print what is cut, not only what is left', 
     blocks.flatMap(({ marks }) => marks.flatMap((mark) => (mark.kind === 'figure' ? [figureText(mark.figure)] : [])))
   test.each([
     ['thicknessTop', ['plates.topMm'], ['2.8 mm']],
-    ['joinBack', ['plates.backMm', 'backStrip.widthMm', 'backStrip.downMm'], ['2.5 mm', '6.0 mm', '1.2 mm']],
-    [
-      'cutLedges',
-      ['edges.ledgeInMm', 'edges.topPurflingMm', 'edges.purflingDownMm', 'endWedge.intoSideMm', 'endWedge.edgeMm'],
-      ['2.0 mm', '1.5 mm', '1.8 mm', '2.2 mm', '0.6 mm'],
-    ],
-    [
-      'braceTop',
-      [
-        'braces[].finishedLengthMm',
-        'braces[].widthMm',
-        'braceCrossings[].xMm',
-        'braceCrossings[].notchMm',
-        'bridgePlate.thicknessMm',
-      ],
-      ['267.7 mm'],
-    ],
-    ['braceBack', ['patches.strip.widthMm', 'patches.strip.thicknessMm', 'braces[].widthMm'], []],
+    ['levelRosette', ['plates.topMm'], ['2.8 mm']],
+    ['joinBack', ['backStrip.widthMm', 'backStrip.downMm'], ['6.0 mm', '1.2 mm']],
+    ['thicknessBack', ['plates.backMm'], ['2.5 mm']],
+    ['cutLedges', ['edges.ledgeInMm', 'edges.topPurflingMm', 'edges.purflingDownMm'], ['2.0 mm', '1.5 mm', '1.8 mm']],
+    ['inlayEndWedge', ['endWedge.intoSideMm', 'endWedge.edgeMm'], ['2.2 mm', '0.6 mm']],
+    ['archTopBraces', ['braces[].finishedLengthMm', 'braces[].widthMm', 'braces[].blankLengthMm'], []],
+    ['patchTop', ['bridgePlate.thicknessMm'], []],
+    ['braceTop', ['braceCrossings[].xMm', 'braceCrossings[].notchMm', 'braces[].fromXMm'], ['267.7 mm']],
+    ['braceTopFine', ['braces[].fromXMm'], []],
+    ['stripBack', ['patches.strip.widthMm', 'patches.strip.thicknessMm'], []],
+    ['archBackBraces', ['braces[].widthMm'], []],
+    ['carveBack', ['braces[].fromLetInMm', 'braces[].heightMm'], []],
     ['carveTop', ['braces[].fromLetInMm', 'braces[].toLetInMm'], ['2.5 mm']],
     ['fitBack', ['braces[].fromLetInMm', 'braces[].finishedLengthMm'], []],
   ] as const)('%s', (stage, keys, figures) => {
@@ -155,13 +153,39 @@ describe('stages of plates and edges print what is cut, not only what is left', 
   })
 
   test('a side stands before a place across, and no bare sign', () => {
-    const figures = figuresOf(blocksOf(STEEL, 'braceTop'))
+    const figures = figuresOf([...blocksOf(STEEL, 'braceTop'), ...blocksOf(STEEL, 'braceTopFine')])
     expect(figures).toContain('bass 137.3 mm')
     expect(figures.filter((text) => text.startsWith('-'))).toEqual([])
   })
 
+  test('each brace of the top is placed once: at its own of the two stages, or at the one there is', () => {
+    const { braces } = sampleOrder(STEEL, 'steelString').computed.numbers
+    const ofTop = braces.filter(({ plate }) => plate === 'top')
+    const namesIn = (blocks: readonly Block[]) =>
+      ofTop.flatMap(({ number, kind, half }) => {
+        // Long names are broken between words.
+        const first = PAPER_WORDS.brace(number, kind, half).split(' ', 2).join(' ')
+        return textsOf(tablesOf(blocks)).some((text) => text.startsWith(first)) ? [number] : []
+      })
+    const main = namesIn(blocksOf(STEEL, 'braceTop'))
+    const fine = namesIn(blocksOf(STEEL, 'braceTopFine'))
+    expect(main).toEqual(ofTop.flatMap(({ number, kind }) => (kind === 'cross' ? [number] : [])))
+    expect([...main, ...fine].toSorted((a, b) => a - b)).toEqual(ofTop.map(({ number }) => number))
+    expect(fine.length).toBeGreaterThan(0)
+    const order = sampleOrder(STEEL, 'steelString')
+    const together = layStageSheet({
+      ...order,
+      doc: {
+        ...order.doc,
+        stages: Object.fromEntries(Object.entries(order.doc.stages).filter(([, { key }]) => key !== 'braceTopFine')),
+      },
+      stages: order.stages.filter(({ key }) => key === 'braceTop'),
+    })
+    expect(namesIn(together.flatMap(({ blocks }) => blocks))).toEqual(ofTop.map(({ number }) => number))
+  })
+
   test('carving says which ends are scooped; ordinates stand for braces that no one radius fits, and for no other', () => {
-    const names = (plan: Plan) => textsOf(blocksOf(plan, 'braceTop')).filter((text) => text.includes('/8'))
+    const names = (plan: Plan) => textsOf(blocksOf(plan, 'archTopBraces')).filter((text) => text.includes('/8'))
     expect(textsOf(blocksOf(STEEL, 'carveTop')).join(' ')).toContain('scoop 1, 2, 3')
     expect(names(STEEL)).toEqual([])
     const planed: Plan = { ...STEEL, top: { ...STEEL.top, form: 'flatUpperBout', flatFromMm: 250 } }

@@ -4,12 +4,12 @@ import { type Computed, compute } from '../../src/core/compute.ts'
 import { keptName } from '../../src/core/keptNumbers.ts'
 import { readNumbers } from '../../src/core/numbers.ts'
 import type { Plan } from '../../src/core/plan.ts'
-import { buildLoaded, loadEngine } from '../../src/app/engine.ts'
+import { buildLoaded, loadAsBuilt, loadEngine, prepareReadings } from '../../src/app/engine.ts'
 import type { NewReading } from '../../src/record/bench/measured.ts'
 import { fieldsBehind, takeChangeBack } from '../../src/record/changes/takeChangeBack.ts'
 import { stagesDone } from '../../src/record/facts.ts'
 import { inOrder } from '../../src/record/order.ts'
-import { getsBox, STAGES } from '../../src/record/patterns/stagePatterns.ts'
+import { figuresOfStage, getsBox } from '../../src/record/patterns/figuresOfStage.ts'
 import type { StageKey } from '../../src/record/patterns/stages.ts'
 import { createBuiltFits } from '../../src/state/builtFit.ts'
 import { keepAsBuilt, redoToPlan } from '../../src/state/keepAsBuilt.ts'
@@ -19,19 +19,21 @@ import { withField } from '../generators/plans.ts'
 import { databaseOn, freshDisk } from '../storage/fixture.ts'
 
 const KEYS: readonly StageKey[] = ['thicknessSides', 'bendSides', 'radiusRim', 'trueRim']
+const figuresOf = (key: StageKey) => figuresOfStage(key, KEYS)
 const toleranceOf = (key: NumberKey) => aboutNumber(key).tolerance
 
 let workshop: Workshop<Computed>
 let fits: ReturnType<typeof createBuiltFits<Computed>>
 let builds = 0
 beforeEach(async () => {
-  await loadEngine()
+  await Promise.all([loadEngine(), loadAsBuilt()])
   builds = 0
   workshop = await openWorkshop({
     build: (...asked) => {
       builds += 1
       return buildLoaded(...asked)
     },
+    prepareReadings,
     startingTolerance: () => null,
     onNotice: () => undefined,
     database: databaseOn(freshDisk()),
@@ -39,8 +41,7 @@ beforeEach(async () => {
     newId: countedIds('6'),
     requestPersistence: async () => 'kept',
   })
-  const stages = KEYS.filter((key) => Object.hasOwn(STAGES, key))
-  await workshop.commission.open(valueIn(await workshop.list.create({ ...STEEL_BEGINNING, stages })))
+  await workshop.commission.open(valueIn(await workshop.list.create({ ...STEEL_BEGINNING, stages: KEYS })))
   fits = createBuiltFits({ build: workshop.build, commission: workshop.commission })
 })
 
@@ -53,7 +54,7 @@ const change = (field: string, value: unknown) =>
 function sign(key: StageKey): void {
   const { numbers } = state().computed!
   const kept = Object.fromEntries(
-    STAGES[key].numbers.flatMap((one) => readNumbers(numbers, one).map((value, row) => [keptName(one, row), value])),
+    figuresOf(key).numbers.flatMap((one) => readNumbers(numbers, one).map((value, row) => [keptName(one, row), value])),
   )
   valueIn(workshop.commission.markStageDone(stageOf(key), kept))
 }
@@ -77,9 +78,9 @@ const named = (key: StageKey) => listedAt(key)?.numbers.map(({ name }) => name) 
 /** What a stage that was built to one plan and is asked for another no longer fits: each number worked out by itself. */
 function expected(key: StageKey, then: Plan, now: Plan): string[] {
   const [before, after] = [compute(then).numbers, compute(now).numbers]
-  return STAGES[key].numbers.flatMap((one) => {
+  return figuresOf(key).numbers.flatMap((one) => {
     const tolerance = aboutNumber(one).tolerance
-    if (tolerance === null || !getsBox(STAGES[key], one)) return []
+    if (tolerance === null || !getsBox(figuresOf(key), one)) return []
     return readNumbers(before, one).flatMap((value, row) => {
       const asked = readNumbers(after, one)[row]
       const isOff = typeof value === 'number' && typeof asked === 'number' && Math.abs(value - asked) > tolerance

@@ -55,6 +55,7 @@ export async function openTab(
       const built = asBuilt(plan, readings, () => true)
       return { ...built, computed: { depthMm: built.plan.rim.depthAtTailMm } }
     },
+    prepareReadings: () => null,
     startingTolerance: () => null,
     onNotice: () => undefined,
     requestPersistence: () => Promise.resolve('kept'),

@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, it } from 'vitest'
 import type { Computed } from '../../src/core/compute.ts'
 import { compute } from '../../src/core/compute.ts'
-import { buildLoaded, loadEngine } from '../../src/app/engine.ts'
+import { buildLoaded, loadAsBuilt, loadEngine, prepareReadings } from '../../src/app/engine.ts'
 import { stagesDone } from '../../src/record/facts.ts'
 import { inOrder } from '../../src/record/order.ts'
 import { openWorkshop, type Workshop } from '../../src/state/workshop.ts'
@@ -11,9 +11,10 @@ import { databaseOn, freshDisk } from '../storage/fixture.ts'
 let workshop: Workshop<Computed>
 let stageIds: string[]
 beforeAll(async () => {
-  await loadEngine()
+  await Promise.all([loadEngine(), loadAsBuilt()])
   workshop = await openWorkshop({
     build: buildLoaded,
+    prepareReadings,
     startingTolerance: () => null,
     onNotice: () => undefined,
     database: databaseOn(freshDisk()),

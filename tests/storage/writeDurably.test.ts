@@ -71,7 +71,7 @@ describe('a newer version in another tab', () => {
     })
     database.onNotice((notice) => seen.push(notice))
     const newer = new Dexie(nameOn(disk), { indexedDB: disk, IDBKeyRange })
-    newer.version(2).stores({ device: 'key', more: 'id' })
+    newer.version(3).stores({ device: 'key', more: 'id' })
     await newer.open()
     await until(() => seen.length === 2)
     expect(seen).toEqual(['flushed', 'newVersionElsewhere'])

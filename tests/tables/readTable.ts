@@ -12,9 +12,9 @@ export function readTable(file: string): readonly TableRow[] {
     .trim()
     .split(/\r?\n/)
   const [names = '', ...rows] = lines.filter((line) => !line.startsWith('#'))
-  const columns = names.split(',')
+  const columns = cellsOf(names)
   return rows.map((row) => {
-    const cells = row.split(',')
+    const cells = cellsOf(row)
     const text = (column: string) => {
       const cell = cells[columns.indexOf(column)]
       if (cell === undefined) throw new Error(`${file} has no column ${column}`)
@@ -23,6 +23,10 @@ export function readTable(file: string): readonly TableRow[] {
     return { text, number: (column) => Number(text(column)) }
   })
 }
+
+/** Cells between commas; one in quotes may hold commas of its own. */
+const cellsOf = (row: string): string[] =>
+  Array.from(row.matchAll(/(?:^|,)(?:"([^"]*)"|([^,]*))/gu), ([, quoted, plain]) => quoted ?? plain ?? '')
 
 /** The check values of the steel-string model: see `about` in the file. */
 export interface SteelModel {

@@ -3,7 +3,7 @@ import type { ReactNode } from 'react'
 import { Router } from 'wouter'
 import { memoryLocation } from 'wouter/memory-location'
 import { aboutNumber } from '../../src/core/catalogue.ts'
-import { buildLoaded, loadEngine } from '../../src/app/engine.ts'
+import { buildLoaded, loadAsBuilt, loadEngine, prepareReadings } from '../../src/app/engine.ts'
 import { fetchDemoCommissions } from '../../src/files/packedFiles.ts'
 import { openWorkshop } from '../../src/state/workshop.ts'
 import { WorkshopProvider } from '../../src/views/workshop.ts'
@@ -11,9 +11,10 @@ import { databaseOn, freshDisk } from '../storage/fixture.ts'
 
 /** A workshop on a store of its own, as a fresh device has it. */
 export async function openBench(disk = freshDisk()) {
-  await loadEngine()
+  await Promise.all([loadEngine(), loadAsBuilt()])
   const workshop = await openWorkshop({
     build: buildLoaded,
+    prepareReadings,
     startingTolerance: (key) => aboutNumber(key).tolerance,
     onNotice: () => undefined,
     database: databaseOn(disk),

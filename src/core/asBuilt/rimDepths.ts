@@ -40,6 +40,9 @@ export function depthsFromReadings(
 ): { readonly depthAtTailMm: number; readonly depthAtNeckMm: number } {
   const { lengthMm } = shape.outline
   const reads = readings.flatMap((one) => depthRead(plan, shape, one) ?? [])
+  const atEnds = endsFromReads(reads, lengthMm)
+  if (atEnds !== null)
+    return { depthAtTailMm: atEnds.tailMm ?? start.depthAtTailMm, depthAtNeckMm: atEnds.neckMm ?? start.depthAtNeckMm }
   let [tail, neck] = [start.depthAtTailMm, start.depthAtNeckMm]
   const missMm = ({ x, y, topMm, depthMm }: DepthRead, tailMm: number, neckMm: number): number =>
     topMm - makeBack(plan.back, lengthMm, tailMm, neckMm).surface.heightMm(x, y) - depthMm
@@ -64,6 +67,16 @@ export function depthsFromReadings(
   return { depthAtTailMm: tail, depthAtNeckMm: neck }
 }
 
+/** Where only the ends were read nothing is to be solved: there the back stands at the depths themselves. */
+function endsFromReads(reads: readonly DepthRead[], lengthMm: number) {
+  const isTail = ({ x, y }: DepthRead) => x === 0 && y === 0
+  const isNeck = ({ x, y }: DepthRead) => x === lengthMm && y === 0
+  if (!reads.every((read) => isTail(read) || isNeck(read))) return null
+  const depthOf = (found: readonly DepthRead[]): number | null =>
+    found.length === 0 ? null : found.reduce((sum, { depthMm, topMm }) => sum + depthMm - topMm, 0) / found.length
+  return { tailMm: depthOf(reads.filter(isTail)), neckMm: depthOf(reads.filter(isNeck)) }
+}
+
 /** What one reading says of the rim's depth; null where this body has no such place. */
 function depthRead(
   plan: Plan,
@@ -71,10 +84,11 @@ function depthRead(
   { number, alongMm, value, side }: Reading,
 ): DepthRead | null {
   const { bass, treble, lengthMm } = outline
+  const end = curveAt(bass, bass.lengthMm).point
+  const planedAtNeckMm = top.rim.heightMm(end.x, end.y)
   const platesMm = plan.plates.topMm + plan.plates.backMm
-  const atNeck = curveAt(bass, bass.lengthMm).point
   const tail = { x: 0, y: 0, topMm: 0 }
-  const planed = { ...atNeck, topMm: top.rim.heightMm(atNeck.x, atNeck.y) }
+  const planed = { x: lengthMm, y: 0, topMm: planedAtNeckMm }
   switch (number) {
     case 'sides.depthAtTailMm':
       return { ...tail, depthMm: value }

@@ -1,6 +1,8 @@
 import type { Bounds, Drawing, DrawingName } from '../../drawing/drawing.ts'
+import { workWithin } from '../../record/patterns/stagesWithin.ts'
 import type { Block, Mark } from '../page.ts'
 import { blockOf, type Column, linesHeightMm, linesMarks, rightMm, TYPE } from '../pen.ts'
+import { buildingOrder } from '../stageFigures.ts'
 import type { StageOnSheet, StageSheetOrder } from '../stageSheetOrder.ts'
 import { wrapText } from '../textWidth.ts'
 import { smallDrawing } from './smallDrawing.ts'
@@ -30,7 +32,7 @@ export function layInstructions(
 
   const marks: Mark[] = []
   let bottom = 0
-  for (const line of order.words.stages[stage.key].lines) {
+  for (const line of linesOf(order, stage)) {
     const wrapped = wrapText(line, textMm - DASH_MM, TYPE.text)
     marks.push(...linesMarks(['–'], column.leftMm, bottom, { sizePt: TYPE.text }))
     marks.push(...linesMarks(wrapped, column.leftMm + DASH_MM, bottom, { sizePt: TYPE.text }))
@@ -62,6 +64,13 @@ export function layInstructions(
     bottom = draw(drawing, column.leftMm, bottom + 1, column.widthMm, mostMm)
   }
   return blockOf('instructions', column, bottom, marks, stage)
+}
+
+/** What is said of a stage: more in fewer words where the work of finer stages is done with it. */
+function linesOf(order: StageSheetOrder, { key }: StageOnSheet): readonly string[] {
+  const { lines, whole } = order.words.stages[key]
+  const isWhole = workWithin(key, buildingOrder(order), order.doc.family).length > 1
+  return isWhole && whole !== undefined ? whole : lines
 }
 
 const takesColumn = ({ name, bounds }: Drawing): boolean => FULL.has(name) || aspect(bounds) > LONG

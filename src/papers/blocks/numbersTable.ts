@@ -1,6 +1,7 @@
 import type { NumberKey } from '../../core/numbers.ts'
 import { standingOf } from '../../record/standing.ts'
-import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
+import { getsBox } from '../../record/patterns/figuresOfStage.ts'
+import type { StageFigures } from '../../record/patterns/stages/stagePattern.ts'
 import type { Piece } from '../flow.ts'
 import type { Mark } from '../page.ts'
 import {
@@ -18,6 +19,7 @@ import {
   textMark,
   TYPE,
 } from '../pen.ts'
+import { stageFigures } from '../stageFigures.ts'
 import type { StageOnSheet, StageSheetOrder } from '../stageSheetOrder.ts'
 import { type SetFigure, targetFigure, toleranceFigure, valuesOf } from '../targetCell.ts'
 import { wrapText } from '../textWidth.ts'
@@ -47,7 +49,8 @@ export function numbersPiece(
   column: Column,
 ): Piece | null {
   const nameMm = column.widthMm - TARGET_MM - WITHIN_MM - BOX.widthMm - 2
-  const rows = keys.flatMap((key) => rowOf(order, key, stage, nameMm))
+  const figures = stageFigures(order, stage.key)
+  const rows = keys.flatMap((key) => rowOf(order, key, figures, nameMm))
   if (rows.length === 0) return null
   const right = rightMm(column)
   const targetRight = right - BOX.widthMm - WITHIN_MM - 4
@@ -120,11 +123,11 @@ export function numbersPiece(
   }
 }
 
-function rowOf(order: StageSheetOrder, key: NumberKey, stage: StageOnSheet, nameMm: number): Row[] {
+function rowOf(order: StageSheetOrder, key: NumberKey, figures: StageFigures, nameMm: number): Row[] {
   const value = valuesOf(order, key)[0]
   if (value === undefined || value === 'none') return []
   const words = order.words.numbers[key]
-  const hasBox = getsBox(STAGES[stage.key], key)
+  const hasBox = getsBox(figures, key)
   const name = wrapText(words.name, nameMm, TYPE.name, 'strong')
   const how = wrapText((hasBox ? words.how : null) ?? words.what, nameMm, TYPE.small)
   const textMm = linesHeightMm(name.length, TYPE.name) + linesHeightMm(how.length, TYPE.small) + 1.5

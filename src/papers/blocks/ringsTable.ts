@@ -1,5 +1,5 @@
 import type { NumberKey } from '../../core/numbers.ts'
-import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
+import { getsBox } from '../../record/patterns/figuresOfStage.ts'
 import type { Piece } from '../flow.ts'
 import { LEAST_BOX, type Mark } from '../page.ts'
 import {
@@ -17,6 +17,7 @@ import {
   textMark,
   TYPE,
 } from '../pen.ts'
+import { stageFigures } from '../stageFigures.ts'
 import type { StageOnSheet, StageSheetOrder } from '../stageSheetOrder.ts'
 import { targetFigure, toleranceFigure, valuesOf } from '../targetCell.ts'
 import { wrapText } from '../textWidth.ts'
@@ -51,6 +52,7 @@ function ringsPiece(
   end: number,
 ): Piece {
   const { paper, numbers } = order.words
+  const figures = stageFigures(order, stage.key)
   const rings = Array.from({ length: end - first }, (_, i) => first + i)
   const shown = keys.filter((key) => rings.some((ring) => (valuesOf(order, key)[ring] ?? 'none') !== 'none'))
   const groupMm = (column.widthMm - NAME_MM - WITHIN_MM) / MOST_RINGS
@@ -100,7 +102,7 @@ function ringsPiece(
           groupMm - BOX.widthMm - 3,
         ),
       )
-      if (getsBox(STAGES[stage.key], key))
+      if (getsBox(figures, key))
         marks.push(boxMark({ xMm: targetRight + 2, yMm: middle - BOX.heightMm / 2, ...BOX }, 'measured'))
     })
     return marks

@@ -1,5 +1,5 @@
 import type { NumberKey } from '../../core/numbers.ts'
-import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
+import { getsBox } from '../../record/patterns/figuresOfStage.ts'
 import { figureText } from '../../format/figure.ts'
 import type { Piece } from '../flow.ts'
 import { LEAST_BOX, type Mark } from '../page.ts'
@@ -15,6 +15,7 @@ import {
   TYPE,
   upright,
 } from '../pen.ts'
+import { stageFigures } from '../stageFigures.ts'
 import type { StageOnSheet, StageSheetOrder } from '../stageSheetOrder.ts'
 import { targetFigure, toleranceFigure, valuesOf } from '../targetCell.ts'
 
@@ -54,7 +55,7 @@ export function stationsPiece(
   const along = valuesOf(order, alongKey)
   const targets = valuesOf(order, targetKey)
   if (run.rows.length === 0) return null
-  const boxes = getsBox(STAGES[stage.key], targetKey) ? run.boxes : 0
+  const boxes = getsBox(stageFigures(order, stage.key), targetKey) ? run.boxes : 0
   const titleMm = run.title === null ? 0 : TITLE_MM
   const headTopMm = titleMm + CAPTION_MM
   const halfMm = (column.widthMm - GUTTER_MM) / 2

@@ -1,7 +1,11 @@
-/** Every stage a shop can put into an instrument's building order. A key is stable: records keep it, its texts come with it. */
+/**
+ * Every stage a shop can put into an instrument's building order, in the order of a steel-string. A key is stable: records keep it, its
+ * texts come with it.
+ */
 export const STAGE_KEYS = [
   'chooseWood',
   'settleWood',
+  'weighWood',
   'thicknessSides',
   'markBlanks',
   'profileBlanks',
@@ -11,28 +15,44 @@ export const STAGE_KEYS = [
   'glueBlocks',
   'braceSides',
   'radiusRim',
+  'makeLinings',
   'glueLinings',
   'trueRim',
+  'cutBlockJoint',
   'joinTop',
   'thicknessTop',
   'inlayRosette',
+  'levelRosette',
   'cutSoundhole',
+  'archTopBraces',
+  'patchTop',
   'braceTop',
+  'braceTopFine',
   'carveTop',
   'joinBack',
+  'thicknessBack',
+  'stripBack',
+  'archBackBraces',
   'braceBack',
+  'carveBack',
   'fitTop',
   'glueTop',
   'fitBack',
   'closeBox',
   'trimPlates',
+  'inlayEndWedge',
   'cutLedges',
+  'bendBindings',
   'bindBox',
+  'scrapeBox',
   'makeNeckBlank',
+  'cutRodChannel',
+  'veneerHead',
   'shapeHead',
   'cutNeckJoint',
   'slotSides',
   'makeBoard',
+  'bindBoard',
   'glueBoard',
   'carveNeck',
   'fitNeck',
@@ -40,9 +60,13 @@ export const STAGE_KEYS = [
   'makeBridge',
   'sandAndFill',
   'finish',
+  'cure',
   'polish',
+  'setNeck',
   'glueBridge',
+  'levelFrets',
   'makeNutAndSaddle',
+  'fitHardware',
   'stringUp',
   'settleSetUp',
   'inspect',
@@ -54,22 +78,31 @@ export type StageKey = (typeof STAGE_KEYS)[number]
 
 export { STAGE_DRAWINGS, type StageDrawing } from './stages/stagePattern.ts'
 
-type Family = 'steelString' | 'nylonString' | 'small'
+export type Family = 'steelString' | 'nylonString' | 'small'
 
-/** Body first, in a mould; the neck is fitted to the closed box. Common practice. */
-const NECK_LAST = STAGE_KEYS.filter((key) => key !== 'slotSides' && key !== 'ownWork')
+/** Body first, in a mould; the neck is fitted to the closed box. Common practice. A board is bound only where it is ordered. */
+const NECK_LAST = without(STAGE_KEYS, ['slotSides', 'bindBoard', 'ownWork'])
 
-/** Heel first: the top lies on a hollowed board with the neck, the sides enter slots in the heel. Common practice. */
+/**
+ * Heel first: the top lies on a hollowed board with the neck, the sides enter slots in the heel, so that no joint is cut, fitted or closed;
+ * harmonic bars are glued before the fan, and nothing stiffens the neck. Common practice.
+ */
 const HEEL_FIRST: readonly StageKey[] = [
   'chooseWood',
   'settleWood',
+  'weighWood',
   'makeNeckBlank',
+  'veneerHead',
   'shapeHead',
   'slotSides',
   'joinTop',
   'thicknessTop',
   'inlayRosette',
+  'levelRosette',
   'cutSoundhole',
+  'archTopBraces',
+  'patchTop',
+  'braceTopFine',
   'braceTop',
   'carveTop',
   'thicknessSides',
@@ -82,15 +115,23 @@ const HEEL_FIRST: readonly StageKey[] = [
   'braceSides',
   'glueTop',
   'radiusRim',
+  'makeLinings',
   'glueLinings',
   'joinBack',
+  'thicknessBack',
+  'stripBack',
+  'archBackBraces',
   'braceBack',
+  'carveBack',
   'trueRim',
   'fitBack',
   'closeBox',
   'trimPlates',
+  'inlayEndWedge',
   'cutLedges',
+  'bendBindings',
   'bindBox',
+  'scrapeBox',
   'makeBoard',
   'glueBoard',
   'carveNeck',
@@ -98,20 +139,27 @@ const HEEL_FIRST: readonly StageKey[] = [
   'makeBridge',
   'sandAndFill',
   'finish',
+  'cure',
   'polish',
   'glueBridge',
+  'levelFrets',
   'makeNutAndSaddle',
+  'fitHardware',
   'stringUp',
   'settleSetUp',
   'inspect',
   'deliver',
 ]
 
-/** On a small body side braces are usually left out. */
-const SMALL = NECK_LAST.filter((key) => key !== 'braceSides')
+/** A small body is judged by hand, and usually goes without side braces, strip, end wedge and rod. Common practice. */
+const SMALL = without(NECK_LAST, ['weighWood', 'braceSides', 'stripBack', 'inlayEndWedge', 'cutRodChannel'])
 
 /** The building order an instrument of this family starts with; the maker changes it. */
 export function startingStages(family: Family): readonly StageKey[] {
   if (family === 'nylonString') return HEEL_FIRST
   return family === 'small' ? SMALL : NECK_LAST
+}
+
+function without(keys: readonly StageKey[], left: readonly StageKey[]): readonly StageKey[] {
+  return keys.filter((key) => !left.includes(key))
 }

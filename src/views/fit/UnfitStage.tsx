@@ -9,7 +9,7 @@ import type { BuiltFit, StageFit } from '../../state/builtFit.ts'
 import { BUILT_FIT_WORDS } from '../../words/builtFit.ts'
 import { LIST_WORDS, type NumberListName } from '../../words/names/lists.ts'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
-import { STAGE_WORDS } from '../../words/stages.ts'
+import { STAGE_TITLES } from '../../words/stageTitles.ts'
 import { rowNames } from '../sheets/rowNames.ts'
 import { TableScroll } from '../sheets/TableScroll.tsx'
 import { useShop } from '../workshop.ts'
@@ -28,7 +28,7 @@ interface Props {
 export function UnfitStage({ fit, of }: Props) {
   const titleId = useId()
   const [showsAll, setShowsAll] = useState(false)
-  const title = of.stage.own?.title ?? STAGE_WORDS[of.stage.key].title
+  const title = of.stage.own?.title ?? STAGE_TITLES[of.stage.key]
   const hidden = of.numbers.length - MOST_ROWS
   const shown = showsAll ? of.numbers : of.numbers.slice(0, MOST_ROWS)
   return (

@@ -1,6 +1,6 @@
 import type { Head } from '../../record/commission.ts'
 import { BENCH_WORDS, standsAt } from '../../words/bench.ts'
-import { STAGE_WORDS } from '../../words/stages.ts'
+import { STAGE_TITLES } from '../../words/stageTitles.ts'
 
 /** Where an instrument stands: its stages as a thin line, what is done drawn wide, a mark at the one that comes next; and the word. */
 export function StageThread({ head }: { readonly head: Head }) {
@@ -29,7 +29,7 @@ export function StageThread({ head }: { readonly head: Head }) {
         ) : (
           <>
             <span className="second">{BENCH_WORDS.next} </span>
-            {STAGE_WORDS[nextStage].title}
+            {STAGE_TITLES[nextStage]}
           </>
         )}
         <span className="second small thread-count">{standsAt(stagesDone, stagesTotal)}</span>

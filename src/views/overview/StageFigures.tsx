@@ -9,7 +9,7 @@ import { formatQuantity } from '../../format/formatQuantity.ts'
 import { formatTolerance } from '../../format/formatTolerance.ts'
 import { effectiveTolerance } from '../../papers/effectiveTolerance.ts'
 import type { CommissionDoc } from '../../record/commission.ts'
-import { getsBox, STAGES } from '../../record/patterns/stagePatterns.ts'
+import { figuresOfStage, getsBox } from '../../record/patterns/figuresOfStage.ts'
 import type { StageKey } from '../../record/patterns/stages.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
 import { ESTIMATE_MARK, FIGURE_WORDS, SHEET_TITLES, type Sheet } from '../../words/sheets.ts'
@@ -18,17 +18,19 @@ import { useCommission, useShop } from '../workshop.ts'
 
 interface Props {
   readonly stage: StageKey
+  /** The stages of the instrument. */
+  readonly present: readonly StageKey[]
   readonly doc: CommissionDoc
   readonly computed: Computed
 }
 
 /** The two or three numbers a stage turns on: the first as large as an arm is long; a table of many rows is a way to its sheet. */
-export function StageFigures({ stage, doc, computed }: Props) {
+export function StageFigures({ stage, present, doc, computed }: Props) {
   const units = useShop((state) => state.shop.units)
   const shopTolerances = useShop((state) => state.shop.tolerances)
   const id = useCommission((state) => state.id) ?? ''
-  const keys = STAGES[stage].numbers
-  const pattern = STAGES[stage]
+  const pattern = figuresOfStage(stage, present)
+  const keys = pattern.numbers
   // What will be measured comes before what is only looked up.
   const single = keys
     .filter((key) => !key.includes('[]'))

@@ -2,7 +2,7 @@ import type { Computed } from '../../core/compute.ts'
 import { parsePaperId } from '../../papers/paperId.ts'
 import type { CommissionDoc } from '../../record/commission.ts'
 import { PACK_WORDS } from '../../words/press.ts'
-import { STAGE_WORDS } from '../../words/stages.ts'
+import { STAGE_TITLES } from '../../words/stageTitles.ts'
 import { templateName } from '../fullSize/templateName.ts'
 
 /** What a paper is called; one that this program does not know, or no longer finds, by the name it was kept under. */
@@ -14,7 +14,7 @@ export function paperName(id: string, stages: CommissionDoc['stages'], computed:
       return PACK_WORDS.whole[paper.paper]
     case 'stage': {
       const stage = stages[paper.stageId]
-      return stage === undefined ? PACK_WORDS.stages(1) : PACK_WORDS.stage(STAGE_WORDS[stage.key].title)
+      return stage === undefined ? PACK_WORDS.stages(1) : PACK_WORDS.stage(STAGE_TITLES[stage.key])
     }
     case 'template':
       return templateName(paper.ref, computed)

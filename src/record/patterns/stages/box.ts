@@ -1,27 +1,27 @@
 import type { NumberKey } from '../../../core/catalogue.ts'
-import { stage } from './stagePattern.ts'
+import { figures } from './stagePattern.ts'
 
 /** Where braces go, and what to cut for them. */
-const BRACE_PLACES = [
+export const BRACE_PLACES = [
   'braces[].fromXMm',
   'braces[].fromAcrossMm',
   'braces[].toXMm',
   'braces[].toAcrossMm',
 ] as const satisfies readonly NumberKey[]
-const BRACE_BLANKS = [
+export const BRACE_BLANKS = [
   'braces[].blankLengthMm',
   'braces[].blankHeightMm',
   'braces[].blankWidthMm',
   'braces[].undersideRadiusMm',
 ] as const satisfies readonly NumberKey[]
-const BRACE_SIZES = [
+export const BRACE_SIZES = [
   'braces[].finishedLengthMm',
   'braces[].widthMm',
   'braces[].heightMm',
   'braces[].archRiseMm',
 ] as const satisfies readonly NumberKey[]
 /** Where the tips of those that end at the rim stand, and their pockets. */
-const TIPS = ['braces[].fromShortMm', 'braces[].toShortMm'] as const satisfies readonly NumberKey[]
+export const TIPS = ['braces[].fromShortMm', 'braces[].toShortMm'] as const satisfies readonly NumberKey[]
 const LET_IN = ['braces[].fromLetInMm', 'braces[].toLetInMm'] as const satisfies readonly NumberKey[]
 const POCKETS = [
   'braces[].finishedLengthMm',
@@ -30,30 +30,32 @@ const POCKETS = [
   'braces[].toHeightMm',
 ] as const satisfies readonly NumberKey[]
 /** Printed for those that no one radius fits. */
-const ORDINATES = ['braceArch[].alongMm', 'braceArch[].riseMm'] as const satisfies readonly NumberKey[]
-const PATCHES = [
+export const ORDINATES = ['braceArch[].alongMm', 'braceArch[].riseMm'] as const satisfies readonly NumberKey[]
+export const CROSS_PATCHES = [
   'patches.cross.count',
   'patches.cross.sideMm',
   'patches.cross.thicknessMm',
+] as const satisfies readonly NumberKey[]
+export const HOLE_RING = [
   'patches.holeRing.innerRadiusMm',
   'patches.holeRing.outerRadiusMm',
   'patches.holeRing.thicknessMm',
 ] as const satisfies readonly NumberKey[]
-const BRIDGE_PLATE = [
+export const BRIDGE_PLATE = [
   'bridgePlate.fromTailMm',
   'bridgePlate.lengthMm',
   'bridgePlate.tailWidthMm',
   'bridgePlate.neckWidthMm',
   'bridgePlate.thicknessMm',
 ] as const satisfies readonly NumberKey[]
-const TAPERS = [
+export const TAPERS = [
   'braces[].heightMm',
   'braces[].fromHeightMm',
   'braces[].toHeightMm',
   'braces[].fromTaperMm',
   'braces[].toTaperMm',
 ] as const satisfies readonly NumberKey[]
-const CROSSINGS = [
+export const CROSSINGS = [
   'braceCrossings[].xMm',
   'braceCrossings[].acrossMm',
   'braceCrossings[].alongMm',
@@ -64,7 +66,7 @@ const CROSSINGS = [
   'braceCrossings[].notchMm',
   'braceCrossings[].otherNotchMm',
 ] as const satisfies readonly NumberKey[]
-const STRIP = [
+export const STRIP = [
   'patches.strip.widthMm',
   'patches.strip.thicknessMm',
   'jointStrip[].fromMm',
@@ -72,11 +74,17 @@ const STRIP = [
   'jointStrip[].lengthMm',
 ] as const satisfies readonly NumberKey[]
 
+export const BACK_GAPS = [
+  'back.gapAcrossLowerBoutMm',
+  'back.gapAcrossWaistMm',
+  'back.gapAcrossUpperBoutMm',
+] as const satisfies readonly NumberKey[]
+
 /** Plates and box. */
 export const BOX_STAGES = {
-  joinTop: stage({ cautions: ['glue', 'blades'] }),
-  thicknessTop: stage({ numbers: ['plates.topMm'], cautions: ['woodDust'] }),
-  inlayRosette: stage({
+  joinTop: figures({}),
+  thicknessTop: figures({ numbers: ['plates.topMm'], lookUp: ['plates.topMm'] }),
+  inlayRosette: figures({
     numbers: [
       'soundhole.centreMm',
       'soundhole.centreToBoardEndMm',
@@ -96,94 +104,64 @@ export const BOX_STAGES = {
       'rosette.rings[].innerCutterCircleMm',
       'rosette.rings[].outerCutterCircleMm',
     ],
-    cautions: ['blades', 'shellDust', 'glue'],
-    drawings: ['rosette'],
   }),
-  cutSoundhole: stage({
+  levelRosette: figures({ numbers: ['plates.topMm'] }),
+  cutSoundhole: figures({
     numbers: ['soundhole.radiusMm', 'soundhole.cutterCircleMm', 'soundhole.discMm', 'soundhole.toFirstRingMm'],
     lookUp: ['soundhole.cutterCircleMm'],
-    cautions: ['blades'],
-    drawings: ['rosette'],
   }),
-  braceTop: stage({
-    numbers: [
-      'top.radiusMm',
-      ...BRACE_SIZES,
-      ...BRACE_BLANKS,
-      ...BRACE_PLACES,
-      ...TIPS,
-      ...ORDINATES,
-      ...CROSSINGS,
-      ...PATCHES,
-      ...BRIDGE_PLATE,
-    ],
-    lookUp: [
-      'top.radiusMm',
-      ...BRACE_BLANKS,
-      ...BRACE_PLACES,
-      ...TIPS,
-      ...ORDINATES,
-      ...CROSSINGS,
-      'patches.cross.count',
-      'bridgePlate.fromTailMm',
-    ],
-    cautions: ['glue', 'blades'],
-    drawings: ['bracingTop'],
+  archTopBraces: figures({
+    numbers: ['top.radiusMm', ...BRACE_SIZES, ...BRACE_BLANKS, ...ORDINATES],
+    lookUp: ['top.radiusMm', ...BRACE_BLANKS, ...ORDINATES],
   }),
-  carveTop: stage({
+  patchTop: figures({
+    numbers: [...HOLE_RING, ...BRIDGE_PLATE],
+    lookUp: ['bridgePlate.fromTailMm'],
+  }),
+  braceTop: figures({
+    numbers: [...BRACE_PLACES, ...TIPS, ...CROSSINGS],
+    lookUp: [...BRACE_PLACES, ...TIPS, ...CROSSINGS],
+  }),
+  braceTopFine: figures({
+    numbers: [...BRACE_PLACES, ...TIPS, ...CROSS_PATCHES],
+    lookUp: [...BRACE_PLACES, ...TIPS, 'patches.cross.count'],
+  }),
+  carveTop: figures({
     numbers: ['top.gapAcrossLowerBoutMm', 'top.gapAcrossWaistMm', 'top.gapAcrossUpperBoutMm', ...TAPERS, ...LET_IN],
     lookUp: ['braces[].fromTaperMm', 'braces[].toTaperMm', ...LET_IN],
-    cautions: ['blades'],
-    drawings: ['bracingTop'],
   }),
-  joinBack: stage({
-    numbers: ['plates.backMm', 'backStrip.widthMm', 'backStrip.downMm', 'backStrip.cutMm', 'backStrip.leftMm'],
+  joinBack: figures({
+    numbers: ['backStrip.widthMm', 'backStrip.downMm', 'backStrip.cutMm', 'backStrip.leftMm'],
     lookUp: ['backStrip.leftMm'],
-    cautions: ['glue', 'woodDust'],
   }),
-  braceBack: stage({
-    numbers: [
-      'back.radiusMm',
-      'back.gapAcrossLowerBoutMm',
-      'back.gapAcrossWaistMm',
-      'back.gapAcrossUpperBoutMm',
-      ...STRIP,
-      ...BRACE_SIZES,
-      ...BRACE_BLANKS,
-      ...BRACE_PLACES,
-      ...TIPS,
-      ...ORDINATES,
-      ...CROSSINGS,
-      ...TAPERS.filter((key) => key !== 'braces[].heightMm'),
-    ],
-    lookUp: [
-      'back.radiusMm',
-      ...BRACE_BLANKS,
-      ...BRACE_PLACES,
-      ...TIPS,
-      ...ORDINATES,
-      ...CROSSINGS,
-      'braces[].fromTaperMm',
-      'braces[].toTaperMm',
-    ],
-    cautions: ['glue', 'blades'],
-    drawings: ['bracingBack'],
+  thicknessBack: figures({ numbers: ['plates.backMm'] }),
+  stripBack: figures({ numbers: STRIP }),
+  archBackBraces: figures({
+    numbers: ['back.radiusMm', ...BRACE_SIZES, ...BRACE_BLANKS, ...ORDINATES],
+    lookUp: ['back.radiusMm', ...BRACE_BLANKS, ...ORDINATES],
   }),
-  fitTop: stage({
+  braceBack: figures({
+    numbers: [...BRACE_PLACES, ...TIPS, ...CROSSINGS],
+    lookUp: [...BRACE_PLACES, ...TIPS, ...CROSSINGS],
+  }),
+  carveBack: figures({
+    numbers: [...BACK_GAPS, ...TAPERS, ...LET_IN],
+    lookUp: ['braces[].fromTaperMm', 'braces[].toTaperMm', ...LET_IN],
+  }),
+  fitTop: figures({
     numbers: [...POCKETS, 'body.lengthMm', 'scale.saddleLineMm', 'top.heightAtSaddleMm', 'soundhole.centreMm'],
     lookUp: ['top.heightAtSaddleMm'],
-    cautions: ['blades'],
-    drawings: ['section'],
   }),
-  glueTop: stage({ cautions: ['glue'] }),
-  fitBack: stage({ numbers: POCKETS, cautions: ['blades'] }),
-  closeBox: stage({
+  glueTop: figures({}),
+  fitBack: figures({ numbers: POCKETS }),
+  closeBox: figures({
     numbers: ['sides.bodyDepthAtTailMm', 'sides.bodyDepthAtNeckMm', 'back.gapAlongMm', 'top.gapAlongMm'],
-    cautions: ['glue'],
-    drawings: ['section'],
   }),
-  trimPlates: stage({ cautions: ['blades', 'woodDust'] }),
-  cutLedges: stage({
+  trimPlates: figures({}),
+  inlayEndWedge: figures({
+    numbers: ['endWedge.intoSideMm', 'endWedge.edgeMm', 'endWedge.fullMm', 'endWedge.topMm', 'endWedge.backMm'],
+  }),
+  cutLedges: figures({
     numbers: [
       'edges.ledgeMm',
       'edges.ledgeInMm',
@@ -201,11 +179,6 @@ export const BOX_STAGES = {
       'trebleEdgePlaces[].betweenMm',
       'trebleEdgePlaces[].topBindingSetMm',
       'trebleEdgePlaces[].backBindingSetMm',
-      'endWedge.intoSideMm',
-      'endWedge.edgeMm',
-      'endWedge.fullMm',
-      'endWedge.topMm',
-      'endWedge.backMm',
     ],
     lookUp: [
       'edges.sideLeftMm',
@@ -216,20 +189,17 @@ export const BOX_STAGES = {
       'trebleEdgePlaces[].topBindingSetMm',
       'trebleEdgePlaces[].backBindingSetMm',
     ],
-    cautions: ['blades', 'woodDust'],
-    drawings: ['edgeSection'],
   }),
-  bindBox: stage({
-    numbers: [
-      'edges.tightestRadiusMm',
-      'endWedge.betweenMm',
-      'endWedge.mitreTopRad',
-      'endWedge.mitreBackRad',
-      'edgeStrips[].bindingCutMm',
-      'edgeStrips[].purflingCutMm',
-      'edgeStrips[].mitreRad',
-    ],
-    lookUp: ['edges.tightestRadiusMm', 'edgeStrips[].mitreRad'],
-    cautions: ['heat', 'glue', 'solvents'],
+  bendBindings: figures({
+    numbers: ['edges.tightestRadiusMm', 'edgeStrips[].bindingCutMm', 'edgeStrips[].purflingCutMm'],
+    lookUp: ['edges.tightestRadiusMm'],
+  }),
+  bindBox: figures({
+    numbers: ['endWedge.betweenMm', 'endWedge.mitreTopRad', 'endWedge.mitreBackRad', 'edgeStrips[].mitreRad'],
+    lookUp: ['edgeStrips[].mitreRad'],
+  }),
+  scrapeBox: figures({
+    numbers: ['edges.topLeftMm', 'edges.backLeftMm', 'edges.sideLeftMm'],
+    lookUp: ['edges.topLeftMm', 'edges.backLeftMm', 'edges.sideLeftMm'],
   }),
 }

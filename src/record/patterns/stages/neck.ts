@@ -1,8 +1,8 @@
-import { stage } from './stagePattern.ts'
+import { figures } from './stagePattern.ts'
 
 /** Neck, finish and set-up. */
 export const NECK_STAGES = {
-  makeNeckBlank: stage({
+  makeNeckBlank: figures({
     numbers: [
       'neck.stockLengthMm',
       'neck.stockMm',
@@ -11,6 +11,11 @@ export const NECK_STAGES = {
       'head.angleRad',
       'neck.scarfMm',
       'head.dropMm',
+    ],
+    lookUp: ['neck.heelStockMm'],
+  }),
+  cutRodChannel: figures({
+    numbers: [
       'neck.rodFromNutMm',
       'neck.rodLengthMm',
       'neck.rodWidthMm',
@@ -19,23 +24,12 @@ export const NECK_STAGES = {
       'neck.woodBehindRodMm',
       'neck.besideRodMm',
     ],
-    lookUp: ['neck.heelStockMm'],
-    cautions: ['blades', 'woodDust', 'glue'],
-    drawings: ['neckSide'],
   }),
-  shapeHead: stage({
-    numbers: [
-      'head.thicknessMm',
-      'head.coreMm',
-      'head.lengthMm',
-      'head.holeMm',
-      'tuners[].fromNutMm',
-      'tuners[].acrossMm',
-    ],
-    cautions: ['shellDust', 'blades'],
-    drawings: ['head'],
+  veneerHead: figures({ numbers: ['head.thicknessMm', 'head.coreMm'] }),
+  shapeHead: figures({
+    numbers: ['head.lengthMm', 'head.holeMm', 'tuners[].fromNutMm', 'tuners[].acrossMm'],
   }),
-  cutNeckJoint: stage({
+  cutNeckJoint: figures({
     numbers: [
       'neckSet.angleRad',
       'neck.cheekRad',
@@ -46,16 +40,12 @@ export const NECK_STAGES = {
       'neck.tenonDepthMm',
       'neck.boltMm',
       'neck.bolts[].underTopMm',
-      'neck.blockBehindTenonMm',
-      'neck.blockBesideTenonMm',
       'neck.rodToBoltMm',
       'neck.boltToHeelEndMm',
     ],
     lookUp: ['neckSet.angleRad'],
-    cautions: ['blades'],
-    drawings: ['neckSide'],
   }),
-  slotSides: stage({
+  slotSides: figures({
     numbers: [
       'sides.thicknessMm',
       'sides.depthAtNeckPlanedMm',
@@ -65,10 +55,8 @@ export const NECK_STAGES = {
       'neckSet.angleRad',
     ],
     lookUp: ['sides.depthAtNeckPlanedMm', 'neckSet.angleRad'],
-    cautions: ['blades'],
-    drawings: ['neckSide', 'neckSet'],
   }),
-  makeBoard: stage({
+  makeBoard: figures({
     numbers: [
       'board.lengthMm',
       'board.nutBassAheadMm',
@@ -91,15 +79,14 @@ export const NECK_STAGES = {
       'markers[].acrossMm',
     ],
     lookUp: ['board.edgeAtNutMm', 'board.edgeAtEndMm', 'markers[].fromNutMm'],
-    cautions: ['woodDust', 'cites', 'blades'],
-    drawings: ['fretboard'],
   }),
-  glueBoard: stage({
+  bindBoard: figures({
+    numbers: ['board.nutWidthMm', 'board.widthAtTwelfthMm', 'board.widthAtEndMm'],
+  }),
+  glueBoard: figures({
     numbers: ['board.nutToJointMm', 'board.overBodyMm', 'board.widthAtJointMm'],
-    cautions: ['glue'],
-    drawings: ['fretboard'],
   }),
-  carveNeck: stage({
+  carveNeck: figures({
     numbers: [
       'neck.thicknessAtFirstMm',
       'neck.thicknessAtTenthMm',
@@ -109,10 +96,8 @@ export const NECK_STAGES = {
       'neck.heelCapMm',
       'neck.woodBehindRodMm',
     ],
-    cautions: ['blades', 'woodDust'],
-    drawings: ['neckSide'],
   }),
-  fitNeck: stage({
+  fitNeck: figures({
     numbers: [
       'neckSet.fretPlaneOverTopMm',
       'neckSet.fretPlaneOverBridgeMm',
@@ -126,16 +111,12 @@ export const NECK_STAGES = {
       'neckSet.gaps[].gapMm',
     ],
     lookUp: ['neckSet.angleRad', 'neckSet.fretPlaneOverBridgeMm', 'top.flatSlopeRad', 'neckSet.gaps[].gapMm'],
-    cautions: ['blades'],
-    drawings: ['neckSet'],
   }),
-  fretBoard: stage({
+  fretBoard: figures({
     numbers: ['board.fallOffMm', 'board.leftUnderSlotMm', 'frets[].wireMm', 'frets[].radiusMm', 'frets[].fallOffMm'],
     lookUp: ['frets[].radiusMm'],
-    cautions: ['blades', 'glue'],
-    drawings: ['fretboard'],
   }),
-  makeBridge: stage({
+  makeBridge: figures({
     numbers: [
       'bridge.lengthMm',
       'bridge.widthMm',
@@ -156,13 +137,15 @@ export const NECK_STAGES = {
       'pins[].behindSaddleMm',
     ],
     lookUp: ['bridge.slantRad'],
-    cautions: ['woodDust', 'blades', 'cites'],
-    drawings: ['bridge', 'bridgeSection'],
   }),
-  sandAndFill: stage({ cautions: ['woodDust', 'solvents'] }),
-  finish: stage({ cautions: ['solvents', 'oilyRags'] }),
-  polish: stage({ cautions: ['woodDust', 'oilyRags'] }),
-  glueBridge: stage({
+  sandAndFill: figures({}),
+  finish: figures({}),
+  cure: figures({}),
+  polish: figures({}),
+  setNeck: figures({
+    numbers: ['neckSet.fretPlaneOverTopMm', 'neckSet.gapAtEndMm', 'scale.jointToSaddleMm'],
+  }),
+  glueBridge: figures({
     numbers: [
       'bridge.twelfthToBassMm',
       'bridge.twelfthToTrebleMm',
@@ -173,10 +156,12 @@ export const NECK_STAGES = {
       'scale.jointToSaddleMm',
     ],
     lookUp: ['scale.jointToSaddleMm'],
-    cautions: ['glue', 'heat'],
-    drawings: ['bridge'],
   }),
-  makeNutAndSaddle: stage({
+  levelFrets: figures({
+    numbers: ['board.fallOffMm', 'frets[].radiusMm'],
+    lookUp: ['board.fallOffMm', 'frets[].radiusMm'],
+  }),
+  makeNutAndSaddle: figures({
     numbers: [
       'bridge.saddleHeightMm',
       'strings[].nutFromBassEdgeMm',
@@ -184,10 +169,9 @@ export const NECK_STAGES = {
       'strings[].saddleShowingMm',
       'strings[].crownBehindLineMm',
     ],
-    cautions: ['shellDust'],
-    drawings: ['strings'],
   }),
-  stringUp: stage({
+  fitHardware: figures({ numbers: ['head.holeMm'], lookUp: ['head.holeMm'] }),
+  stringUp: figures({
     numbers: [
       'stringSet.tensionN',
       'stringSet.torqueNm',
@@ -197,9 +181,8 @@ export const NECK_STAGES = {
       'neckSet.fretPlaneOverTopStrungMm',
       'neckSet.stringsOverTopMm',
     ],
-    cautions: ['strings'],
   }),
-  settleSetUp: stage({
+  settleSetUp: figures({
     numbers: [
       'setup.reliefMm',
       'setup.actionBassMm',
@@ -208,9 +191,8 @@ export const NECK_STAGES = {
       'strings[].overFirstMm',
       'strings[].overTwelfthMm',
     ],
-    cautions: ['strings'],
   }),
-  inspect: stage({
+  inspect: figures({
     numbers: [
       'body.lengthMm',
       'body.lowerBoutMm',
@@ -220,6 +202,6 @@ export const NECK_STAGES = {
       'sides.bodyDepthAtNeckMm',
     ],
   }),
-  deliver: stage({ cautions: ['cites'] }),
-  ownWork: stage({}),
+  deliver: figures({}),
+  ownWork: figures({}),
 }

@@ -1,5 +1,5 @@
 import type { NumberKey } from '../../../core/catalogue.ts'
-import { stage } from './stagePattern.ts'
+import { figures } from './stagePattern.ts'
 
 /** How high the blocks stand and how their ends slope: left proud when they are glued in, read when the rim has been trued. */
 const BLOCK_ENDS = [
@@ -15,10 +15,14 @@ const BLOCK_ENDS = [
 
 /** Wood, sides and rim. */
 export const RIM_STAGES = {
-  chooseWood: stage({ cautions: ['cites', 'woodDust'] }),
-  settleWood: stage({}),
-  thicknessSides: stage({ numbers: ['sides.thicknessMm'], cautions: ['woodDust', 'blades'] }),
-  markBlanks: stage({
+  chooseWood: figures({}),
+  settleWood: figures({}),
+  weighWood: figures({
+    numbers: ['sides.thicknessMm', 'plates.topMm', 'plates.backMm'],
+    lookUp: ['sides.thicknessMm', 'plates.topMm', 'plates.backMm'],
+  }),
+  thicknessSides: figures({ numbers: ['sides.thicknessMm'] }),
+  markBlanks: figures({
     numbers: [
       'sides.blankLengthMm',
       'sides.blankWidthMm',
@@ -29,14 +33,11 @@ export const RIM_STAGES = {
       'sides.waistMarkOnBlankMm',
     ],
     lookUp: ['blanks[].flatLengthMm', 'sides.referenceMm'],
-    cautions: ['blades'],
-    drawings: ['blankTreble'],
   }),
-  profileBlanks: stage({
+  profileBlanks: figures({
     numbers: ['rim[].alongBlankMm', 'rim[].cutWidthMm', 'trebleRim[].alongBlankMm', 'trebleRim[].cutWidthMm'],
-    cautions: ['woodDust', 'blades'],
   }),
-  bendSides: stage({
+  bendSides: figures({
     numbers: [
       'body.tightestRadiusMm',
       'body.tightestAtMm',
@@ -51,10 +52,8 @@ export const RIM_STAGES = {
       'cutaway.angleAtNeckRad',
     ],
     lookUp: ['sides.waistMarkOnBlankMm'],
-    cautions: ['heat'],
-    drawings: ['plan'],
   }),
-  settleInMould: stage({
+  settleInMould: figures({
     numbers: [
       'body.halfLengthMm',
       'cutaway.trebleLengthMm',
@@ -62,9 +61,8 @@ export const RIM_STAGES = {
       'sides.waistMarkOnRimMm',
       'body.lengthMm',
     ],
-    cautions: ['blades'],
   }),
-  makeBlocks: stage({
+  makeBlocks: figures({
     numbers: [
       'blocks.tail.widthMm',
       'blocks.tail.thicknessMm',
@@ -83,16 +81,12 @@ export const RIM_STAGES = {
       'blocks.neck.flank[].acrossMm',
     ],
     lookUp: ['blocks.neck.flank[].acrossMm'],
-    cautions: ['woodDust', 'blades'],
-    drawings: ['blockTail', 'blockNeck'],
   }),
-  glueBlocks: stage({
+  glueBlocks: figures({
     numbers: [...BLOCK_ENDS, 'blocks.neck.trebleReachMm'],
     lookUp: [...BLOCK_ENDS, 'blocks.neck.trebleReachMm'],
-    cautions: ['glue'],
-    drawings: ['side'],
   }),
-  braceSides: stage({
+  braceSides: figures({
     numbers: [
       'sideBraces[].alongOuterMm',
       'sideBraces[].lengthMm',
@@ -113,9 +107,8 @@ export const RIM_STAGES = {
       'trebleBraces[].faceRadiusMm',
       'trebleBraces[].faceRiseMm',
     ],
-    cautions: ['glue'],
   }),
-  radiusRim: stage({
+  radiusRim: figures({
     numbers: [
       'back.radiusMm',
       'top.radiusMm',
@@ -125,13 +118,10 @@ export const RIM_STAGES = {
       'trebleRim[].firstDepthMm',
     ],
     lookUp: ['back.radiusMm', 'top.radiusMm'],
-    cautions: ['woodDust'],
-    drawings: ['side'],
   }),
-  glueLinings: stage({
+  makeLinings: figures({ numbers: ['linings.top.lengthMm', 'linings.back.lengthMm'] }),
+  glueLinings: figures({
     numbers: [
-      'linings.top.lengthMm',
-      'linings.back.lengthMm',
       'linings.top.ledgeMm',
       'linings.back.ledgeMm',
       'places[].topBevelRad',
@@ -159,10 +149,8 @@ export const RIM_STAGES = {
       'treblePlaces[].backBevelRad',
       'treblePlaces[].backProudInnerMm',
     ],
-    cautions: ['glue'],
-    drawings: ['bevels'],
   }),
-  trueRim: stage({
+  trueRim: figures({
     numbers: [
       'top.flatFromMm',
       'top.flatSlopeRad',
@@ -181,7 +169,15 @@ export const RIM_STAGES = {
       'trebleRim[].alongOuterMm',
       'trebleRim[].depthMm',
     ],
-    cautions: ['woodDust', 'blades'],
-    drawings: ['bevels'],
+  }),
+  cutBlockJoint: figures({
+    numbers: [
+      'neck.tenonWidthMm',
+      'neck.tenonDepthMm',
+      'neck.boltMm',
+      'neck.bolts[].underTopMm',
+      'neck.blockBehindTenonMm',
+      'neck.blockBesideTenonMm',
+    ],
   }),
 }

@@ -1,0 +1,39 @@
+import { useEffect, useState } from 'react'
+import { partsOf } from '../../record/patterns/figuresOfStage.ts'
+import { type Family, type StageKey, startingStages } from '../../record/patterns/stages.ts'
+import { fetchStageLines } from '../../words/someStageLines.ts'
+import type { StageLines as Lines } from '../../words/stages/stageWords.ts'
+
+interface Props {
+  readonly stage: StageKey
+  /** The stages of the instrument. */
+  readonly present: readonly StageKey[]
+  readonly family: Family
+}
+
+/** What there is to do at a stage; with the work of finer stages where those of this family are not in the building order. */
+export function StageLines({ stage, present, family }: Props) {
+  const [said, setSaid] = useState<(Lines & { readonly of: StageKey }) | null>(null)
+  useEffect(() => {
+    let isAsked = true
+    const take = async (): Promise<void> => {
+      const fetched = await fetchStageLines(stage)
+      if (isAsked) setSaid({ ...fetched, of: stage })
+    }
+    void take()
+    return () => {
+      isAsked = false
+    }
+  }, [stage])
+  if (said?.of !== stage) return null
+  const { lines, whole = lines } = said
+  const usual = startingStages(family)
+  const isWhole = partsOf(stage, present).some((part) => part !== stage && usual.includes(part))
+  return (
+    <ul className="overview-lines">
+      {(isWhole ? whole : lines).map((line) => (
+        <li key={line}>{line}</li>
+      ))}
+    </ul>
+  )
+}

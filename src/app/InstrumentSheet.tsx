@@ -1,16 +1,24 @@
 import { lazy, type ReactNode, Suspense, useCallback, useDeferredValue, useEffect, useMemo, useState } from 'react'
 import { Link } from 'wouter'
 import { countCannot } from '../core/findings.ts'
-import { isChangedSinceSigning } from '../record/asItStood.ts'
 import { revisionCode } from '../record/revisionCode.ts'
 import { type SheetFacts, SheetFactsContext } from '../ui/sheetFacts.ts'
 import { TitleBlock } from '../ui/TitleBlock.tsx'
+import { FitNotice } from '../views/fit/FitNotice.tsx'
 import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, TITLE_BLOCK_WORDS } from '../words/instrument.ts'
 import { saveEverything } from './faults.ts'
 import { RevisionPanel } from './RevisionPanel.tsx'
-import { addressOf, INSTRUMENT_ROUTES, type RouteGroup, ROUTES, type RouteRow, rowsOfGroup } from './routes.ts'
+import {
+  addressOf,
+  INSTRUMENT_ROUTES,
+  type RouteGroup,
+  ROUTES,
+  type RouteRow,
+  rowsBeside,
+  rowsOfGroup,
+} from './routes.ts'
 import { SafeCell } from './SafeCell.tsx'
 import { SheetFrame } from './SheetFrame.tsx'
 import { UndoButtons } from './UndoButtons.tsx'
@@ -18,8 +26,6 @@ import { UnitPanel, useUnitName } from './UnitPanel.tsx'
 import { useUndoKeys } from './useUndoKeys.ts'
 
 const RefusedReason = lazy(async () => ({ default: (await import('./RefusedReason.tsx')).RefusedReason }))
-
-const FitBanner = lazy(async () => ({ default: (await import('../views/fit/FitBanner.tsx')).FitBanner }))
 
 const UNIT_PANEL = 'instrument-units'
 const REVISION_PANEL = 'instrument-revision'
@@ -61,7 +67,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
             <>
               {isElsewhere && <output className="banner">{OVERVIEW_WORDS.readOnly}</output>}
               <MisfitBanner id={id} />
-              {row.view !== 'fit' && <BuiltBanner id={id} />}
+              {row.view !== 'fit' && <FitNotice id={id} as="banner" />}
             </>
           )
         }
@@ -97,19 +103,6 @@ function MisfitBanner({ id }: { readonly id: string }) {
   )
 }
 
-/** So is what is built already and no longer fits; what compares it is fetched once that can be. */
-function BuiltBanner({ id }: { readonly id: string }) {
-  const changes = useCommission((state) => state.changes)
-  const facts = useCommission((state) => state.facts)
-  const canBe = useMemo(() => isChangedSinceSigning(changes, facts), [changes, facts])
-  if (!canBe) return null
-  return (
-    <Suspense fallback={null}>
-      <FitBanner id={id} as="banner" />
-    </Suspense>
-  )
-}
-
 function ListLink() {
   return (
     <nav className="register" aria-label="Sheets of the shop">
@@ -133,6 +126,7 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
   const code = useMemo(() => (doc === null ? '' : revisionCode(doc)), [doc])
   if (doc === null) return null
   const seenFrom = (facts.seenFrom ?? row.seenFrom).replace(/^Seen from /u, '')
+  const beside = rowsBeside(row)
   const isDrawn = seenFrom !== ''
   const wide = isDrawn ? {} : ({ span: 2 } as const)
   return (
@@ -140,7 +134,7 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
       <div className="registers">
         <nav className="register" aria-label={`Sheets of ${doc.number}`}>
           <ListLinkInRow />
-          {INSTRUMENT_ROUTES.map((one) =>
+          {INSTRUMENT_ROUTES.filter(({ beside }) => beside === undefined).map((one) =>
             one.group === undefined ? (
               <RegisterLink key={one.path} one={one} row={row} id={id} />
             ) : (
@@ -149,6 +143,13 @@ function InstrumentFoot({ row, id, facts }: Omit<Props, 'children'> & { readonly
           )}
         </nav>
         <div className="register-second">
+          {beside.length > 0 && (
+            <nav className="register" aria-label={words.besides(doc.number)}>
+              {beside.map((one) => (
+                <RegisterLink key={one.path} one={one} row={row} id={id} />
+              ))}
+            </nav>
+          )}
           {row.group !== undefined && (
             <nav className="register" aria-label={words.groupOf(words.groups[row.group], doc.number)}>
               {rowsOfGroup(row.group).map((one) => (
@@ -216,7 +217,10 @@ interface LinkProps {
 
 function RegisterLink({ one, row, id }: LinkProps & { readonly one: RouteRow }) {
   return (
-    <Link href={addressOf(one, id)} aria-current={one.path === row.path ? 'page' : undefined}>
+    <Link
+      href={addressOf(one, id)}
+      aria-current={one.path === row.path ? 'page' : one.path === row.beside ? 'true' : undefined}
+    >
       <span>{one.name}</span>
     </Link>
   )

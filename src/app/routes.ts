@@ -24,6 +24,8 @@ export interface RouteRow {
   readonly sheet?: Sheet
   /** Sheets of one part of the instrument share a row of the register, which shows while one of them is open. */
   readonly group?: RouteGroup
+  /** The place it stands with: it shows under that one, while either is open. */
+  readonly beside?: string
   /** As the register at the foot calls it. */
   readonly name: string
   /** The question of the bench it answers. */
@@ -192,6 +194,7 @@ export const ROUTES = [
   {
     path: '/i/:id/fit',
     view: 'fit',
+    beside: '/i/:id/stages',
     name: 'Already built',
     title: 'What is already built and no longer fits?',
     seenFrom: '',
@@ -228,6 +231,10 @@ export const INSTRUMENT_ROUTES: readonly RouteRow[] = ROUTES.filter((row) => row
 /** The rows of one group, in the order of the register. */
 export const rowsOfGroup = (group: RouteGroup): readonly RouteRow[] =>
   INSTRUMENT_ROUTES.filter((row) => row.group === group)
+
+/** The rows that show under a row that is open, or under the one it stands with. */
+export const rowsBeside = (row: RouteRow): readonly RouteRow[] =>
+  INSTRUMENT_ROUTES.filter((one) => one.beside !== undefined && one.beside === (row.beside ?? row.path))
 
 /** The address of a row for one instrument. */
 export const addressOf = (row: RouteRow, id: string): string => row.path.replace(':id', id)

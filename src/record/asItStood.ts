@@ -50,9 +50,9 @@ export function docAtSigning(changes: readonly Change[], facts: readonly Fact[],
 export const readingsAt = (facts: readonly Fact[], fact: Fact): readonly ReadingFact[] =>
   readingsInUse(facts.filter((one) => byPlace(one, fact) < 0))
 
-/** Whether the plan was touched after a sign-off that stands: only then can finished work no longer fit. */
+/** Whether the plan was touched after a sign-off that stands and kept any number: only then can finished work no longer fit. */
 export function isChangedSinceSigning(changes: readonly Change[], facts: readonly Fact[]): boolean {
-  const first = standingFacts(facts).find(({ kind }) => kind === 'stageDone')
+  const first = standingFacts(facts).find((fact) => fact.kind === 'stageDone' && Object.keys(fact.builtTo).length > 0)
   if (first === undefined) return false
   return changes.some((change) => (change.path[1] ?? 'plan') === 'plan' && byPlace(change, first) > 0)
 }

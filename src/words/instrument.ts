@@ -2,6 +2,7 @@
 export const TITLE_BLOCK_WORDS = {
   label: 'Title block',
   groups: { body: 'Body', box: 'Box', neck: 'Neck', paper: 'Paper' },
+  besides: (number: string): string => `More on the work of ${number}`,
   groupOf: (group: string, number: string): string => `${group} of ${number}`,
   number: 'Number',
   instrument: 'Instrument',

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { docAtSigning, docsAt } from '../../src/record/asItStood.ts'
+import { docAtSigning, docsAt, isChangedSinceSigning } from '../../src/record/asItStood.ts'
 import { recordReading, switchReading } from '../../src/record/bench/measured.ts'
 import { setField } from '../../src/record/changes/setField.ts'
 import type { Fact } from '../../src/record/commission.ts'
 import { type Bundle, seenIn } from '../../src/record/document.ts'
-import { signOff } from '../../src/record/facts.ts'
+import { signOff, withdraw } from '../../src/record/facts.ts'
 import { takeBack } from '../../src/record/undo.ts'
 import { beginSteel, countedIds, edited, metaWith, valueIn } from './fixture.ts'
 
@@ -78,5 +78,20 @@ describe('an instrument as it stood', () => {
     expect(docAtSigning(bundle.changes.slice(1), bundle.facts, fact!)).toBeNull()
     const wrong = bundle.changes.map((change) => (change.path.length === 0 ? change : { ...change, value: 'deep' }))
     expect(docAtSigning(wrong, bundle.facts, fact!)).toBeNull()
+  })
+})
+
+describe('whether finished work can no longer fit', () => {
+  it('is asked once the plan was touched after a sign-off that stands and kept numbers', () => {
+    const asks = ({ changes, facts }: Bundle) => isChangedSinceSigning(changes, facts)
+    const kept = (bundle: Bundle) =>
+      noted(bundle, (row) => signOff(row, stageId, { 'sides.thicknessMm': 2.2 }, metaWith(newId)))
+    expect(asks(depthSet(begun, 107))).toBe(false)
+    expect(asks(kept(depthSet(begun, 107)))).toBe(false)
+    expect(asks(depthSet(signed(begun), 107))).toBe(false)
+    expect(asks(edited(kept(begun), setField('brief.notes', 'Rings true'), metaWith(newId)))).toBe(false)
+    const touched = depthSet(kept(begun), 107)
+    expect(asks(touched)).toBe(true)
+    expect(asks(noted(touched, (row) => withdraw(row, touched.facts[0]!.id, metaWith(newId))))).toBe(false)
   })
 })

@@ -197,6 +197,13 @@ describe('the three ways on', () => {
     expect(state().computed!.numbers.sides.depthAtTailMm).toBe(109)
   })
 
+  it('what is kept is measured by what is asked once the built values stand', () => {
+    change('back.radiusMm', 4200)
+    expect(named('trueRim').some((name) => name.startsWith('blocks.'))).toBe(true)
+    keep('trueRim')
+    expect(named('trueRim')).toEqual([])
+  })
+
   it('keeping work that defines nothing on the plan takes it off the list, and moves no number', () => {
     const before = named('radiusRim')
     const { numbers } = state().computed!

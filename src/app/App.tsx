@@ -2,7 +2,7 @@ import { type ComponentType, lazy, type ReactNode, Suspense, useDeferredValue } 
 import { Link, matchRoute, Router, useLocation, useRouter } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { OVERVIEW_WORDS } from '../words/instrument.ts'
-import { loadEngine } from './engine.ts'
+import { loadEngine, prepareReadings } from './engine.ts'
 import { saveEverything } from './faults.ts'
 import { findRoute, type RouteRow } from './routes.ts'
 import { ShopSheet } from './ShopSheet.tsx'
@@ -18,6 +18,11 @@ const BenchView = lazy(async () => ({ default: (await import('../views/bench/Ben
 const BriefView = lazy(async () => ({ default: (await import('../views/BriefView.tsx')).BriefView }))
 const ModelView = lazy(async () => ({ default: (await import('../views/model/ModelView.tsx')).ModelView }))
 const StagesView = lazy(async () => ({ default: (await import('../views/StagesView.tsx')).StagesView }))
+const FitView = lazy(async () => {
+  // Work that is kept becomes readings, also where there were none.
+  const [{ FitView: View }] = await Promise.all([import('../views/fit/FitView.tsx'), prepareReadings()])
+  return { default: View }
+})
 const PaperView = inPressRoom(async () => (await import('../views/PaperView.tsx')).PaperView)
 const FullSizeView = inPressRoom(async () => (await import('../views/fullSize/FullSizeView.tsx')).FullSizeView)
 const PackView = inPressRoom(async () => (await import('../views/pack/PackView.tsx')).PackView)
@@ -35,6 +40,7 @@ const OF_INSTRUMENT: Readonly<Partial<Record<RouteRow['view'], ComponentType<Ins
   brief: BriefView,
   model: ModelView,
   stages: StagesView,
+  fit: FitView,
   paper: PaperView,
   fullSize: FullSizeView,
   pack: PackView,

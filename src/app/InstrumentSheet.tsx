@@ -14,6 +14,7 @@ import { countCannot } from '../core/findings.ts'
 import { revisionCode } from '../record/revisionCode.ts'
 import { type SheetFacts, SheetFactsContext } from '../ui/sheetFacts.ts'
 import { TitleBlock } from '../ui/TitleBlock.tsx'
+import { FitNotice } from '../views/fit/FitNotice.tsx'
 import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'
 import { BENCH_WORDS } from '../words/bench.ts'
 import { OVERVIEW_WORDS, TITLE_BLOCK_WORDS } from '../words/instrument.ts'
@@ -78,6 +79,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
               {isElsewhere && <output className="banner">{OVERVIEW_WORDS.readOnly}</output>}
               <MisfitBanner id={id} />
               {isBench && <UnsavedBanner />}
+              {row.view !== 'fit' && !isBench && <FitNotice id={id} as="banner" />}
             </>
           )
         }

@@ -1,6 +1,6 @@
 import type { Sheet } from '../words/sheets.ts'
 
-export const ROUTE_GROUPS = ['body', 'box', 'neck', 'paper'] as const
+export const ROUTE_GROUPS = ['body', 'box', 'neck', 'work', 'paper'] as const
 export type RouteGroup = (typeof ROUTE_GROUPS)[number]
 
 /** Every place of the app, as data: the shell shows them, the walks visit them, and fail if one was left out. */
@@ -17,6 +17,7 @@ export interface RouteRow {
     | 'model'
     | 'sheet'
     | 'stages'
+    | 'fit'
     | 'paper'
     | 'fullSize'
     | 'pack'
@@ -189,7 +190,15 @@ export const ROUTES = [
     title: 'What are all the numbers?',
     seenFrom: '',
   },
-  { path: '/i/:id/stages', view: 'stages', name: 'Stages', title: 'What has been done?', seenFrom: '' },
+  { path: '/i/:id/stages', view: 'stages', group: 'work', name: 'Stages', title: 'What has been done?', seenFrom: '' },
+  {
+    path: '/i/:id/fit',
+    view: 'fit',
+    group: 'work',
+    name: 'Already built',
+    title: 'What is already built and no longer fits?',
+    seenFrom: '',
+  },
   {
     path: '/i/:id/paper',
     view: 'paper',

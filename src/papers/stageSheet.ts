@@ -3,6 +3,7 @@ import type { Piece, Run } from './flow.ts'
 import { layCautions, layCautionsInFull, layNote } from './blocks/caution.ts'
 import { layHeading, layHeadingAgain, layPlainHeading } from './blocks/heading.ts'
 import { layInstructions } from './blocks/instructions.ts'
+import { formatDate } from '../format/formatDate.ts'
 import { layWork } from './blocks/workLines.ts'
 import type { Column } from './pen.ts'
 import { CAUTION_KEYS, type CautionKey } from '../record/patterns/cautions.ts'
@@ -11,6 +12,7 @@ import { STAGES } from '../record/patterns/stagePatterns.ts'
 import { sawsNoProfile } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
 import { stageTables } from './stageTables.ts'
+import { orderOfStage } from './stageThen.ts'
 import { taperNote } from './taperNote.ts'
 
 /**
@@ -32,7 +34,10 @@ export function layStageSheet(order: StageSheetOrder): readonly Page[] {
   })
 }
 
-function layStage(order: StageSheetOrder, stage: StageOnSheet, column: Column, isFirst: boolean): Run {
+function layStage(today: StageSheetOrder, asked: StageOnSheet, column: Column, isFirst: boolean): Run {
+  const order = orderOfStage(today, asked)
+  // Blocks carry their stage: what it was built to is no part of the page.
+  const { then, ...stage } = asked
   const { words } = order
   const pattern = STAGES[stage.key]
   const drawings = pattern.drawings.flatMap((name) => order.drawingOf(name) ?? [])
@@ -49,6 +54,9 @@ function layStage(order: StageSheetOrder, stage: StageOnSheet, column: Column, i
   const pieces: Piece[] = [
     ...(isFirst ? [whole(layNote(words.paper.legend, column), 0, true)] : []),
     whole(layHeading(stage, words, column), isFirst ? 2.5 : 0, true),
+    ...(stage.done && then !== undefined
+      ? [whole(layNote(words.paper.signedOff(formatDate(then.on)), column), 0, true)]
+      : []),
     whole(layWork(order, stage, column), 0.4, true),
     ...(noProfile ? [whole(layNote(words.paper.profileOnRim, column), 0, true)] : []),
     whole(layInstructions(order, drawings, stage, column), 1, cautions.length > 0),

@@ -9,6 +9,7 @@ import type { NumberWords } from '../words/numbers/numberWords.ts'
 import type { PaperWords } from '../words/paper.ts'
 import type { StageWords } from '../words/stages/stageWords.ts'
 import type { PaperSize } from './page.ts'
+import type { StageThen } from './stageThen.ts'
 
 /** What a stage sheet is made from. */
 export interface StageSheetOrder {
@@ -41,6 +42,8 @@ export interface StageOnSheet {
   /** Its place in the instrument's building order, from 1. */
   readonly place: number
   readonly done: boolean
+  /** Where it was signed off: as it stood then. Left out: it is printed as planned today. */
+  readonly then?: StageThen
 }
 
 export interface SheetWords {

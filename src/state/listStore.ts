@@ -8,6 +8,7 @@ import { accept, type Result } from '../record/result.ts'
 import { putBack, removeDemo } from '../storage/demo.ts'
 import { readDocument, saveDocument } from '../storage/documents.ts'
 import { type HeadList, mendHeads, watchHeads } from '../storage/heads.ts'
+import { planAsBuilt } from './planAsBuilt.ts'
 import { editStored, metaOf, type StoredEditProblem, type StoredNeeds, takeBackStored } from './editStored.ts'
 
 /** The last thing done to the list, as long as it can be taken back with one press. */
@@ -46,8 +47,8 @@ export interface ListStore {
   readonly start: () => Promise<void>
   readonly stop: () => void
   readonly create: (beginning: Beginning) => Answer<string>
-  /** A copy under the next free number of its series, or under the names given. */
-  readonly duplicate: (id: string, names?: { readonly number?: string; readonly title?: string }) => Answer<string>
+  /** A copy under the next free number of its series, or under the names given; as planned, or as it was built. */
+  readonly duplicate: (id: string, how?: Duplicating) => Answer<string>
   readonly archive: (id: string) => Answer<null>
   readonly unarchive: (id: string) => Answer<null>
   readonly remove: (id: string) => Answer<null>
@@ -59,6 +60,12 @@ export interface ListStore {
   /** Tells the list of an action done elsewhere, so that it can be taken back here. */
   readonly note: (action: ListAction, gesture: string | null) => void
   readonly dismiss: () => void
+}
+
+export interface Duplicating {
+  readonly number?: string
+  readonly title?: string
+  readonly plan?: 'asPlanned' | 'asBuilt'
 }
 
 export interface ListNeeds extends StoredNeeds {
@@ -149,15 +156,16 @@ export function createListStore(needs: ListNeeds): ListStore {
       stopWatching = null
     },
     create: (beginning) => add('created', beginCommission(beginning, metaOf(needs))),
-    async duplicate(id, names = {}) {
+    async duplicate(id, how = {}) {
       const read = await readDocument(database, 'commission', id)
       if (!read.ok) return add('duplicated', read)
       const { doc } = read.value.row
       const taken = store.getState().heads.map((head) => head.number)
-      const number = names.number ?? nextFreeNumber(doc.number, taken)
+      const plan = how.plan === 'asBuilt' ? await planAsBuilt(read.value) : doc.plan
+      const number = how.number ?? nextFreeNumber(doc.number, taken)
       return add(
         'duplicated',
-        duplicateCommission(read.value.row, { number, title: names.title ?? doc.title }, metaOf(needs)),
+        duplicateCommission(read.value.row, { number, title: how.title ?? doc.title }, metaOf(needs), plan),
       )
     },
     archive: (id) => act('archived', id, archive(needs.now().slice(0, 10))),

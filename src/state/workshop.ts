@@ -62,6 +62,8 @@ export interface Workshop<Computed> {
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
     readonly decline: () => Promise<unknown>
   }
+  /** What follows from any plan with any readings. */
+  readonly build: CommissionNeeds<Computed>['build']
   /** The numbers of a plan that is not on the bench: worked out once for each. */
   readonly computedOf: (plan: Plan) => Computed
   /** What a number of the open instrument is asked to be, its own readings left out. */
@@ -167,6 +169,7 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       },
       decline: () => answerDemo(needs, 'declined'),
     },
+    build: given.build,
     computedOf,
     askedOf: createAsked({ store: commission.store, build: given.build, roundOf: given.roundOf, computedOf }),
     async fileOf(id) {

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { printPage } from '../device/printPage.ts'
 import { stagePaper } from '../papers/paperId.ts'
 import { todayHere } from '../device/today.ts'
+import type { StageThen } from '../papers/stageThen.ts'
 import { stagesDone } from '../record/facts.ts'
 import { inOrder } from '../record/order.ts'
 import { takeAskedStage } from './paperChoice.ts'
@@ -29,6 +30,12 @@ export function PaperView() {
     if (order === null) return
     void noteWhatLeft(commission, revision, press.marks(order, stageIds.map(stagePaper)).answer)
   }
+  const done = stagesDone(facts)
+  const thenOf = (stageId: string): StageThen | undefined => {
+    const fact = done.get(stageId)
+    const then = fact === undefined ? null : commission.builtAt(fact.id)
+    return then === null ? undefined : { ...then.signed, plan: then.plan, computed: then.computed }
+  }
   const stages = inOrder(doc.stages).map(([id, { key }]) => ({ id, key }))
   return (
     <StageSheetView
@@ -38,7 +45,8 @@ export function PaperView() {
       revisionCode={revision}
       dateIso={todayHere()}
       stages={stages}
-      doneStages={new Set(stagesDone(facts).keys())}
+      doneStages={new Set(done.keys())}
+      thenOf={thenOf}
       onPrint={print}
       {...(asked !== null && doc.stages[asked] !== undefined ? { firstChosen: [asked] } : {})}
     />

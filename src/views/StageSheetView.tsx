@@ -1,6 +1,8 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react'
 import type { Computed } from '../core/compute.ts'
 import { PAPER_SIZES, type PaperSize } from '../papers/page.ts'
+import type { StageOnSheet } from '../papers/stageSheetOrder.ts'
+import type { StageThen } from '../papers/stageThen.ts'
 import { stageDrawing } from '../papers/stageDrawing.ts'
 import { layStageSheet } from '../papers/stageSheet.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
@@ -22,6 +24,8 @@ export interface StageSheetViewProps {
   /** The instrument's stages in building order. */
   readonly stages: readonly { readonly id: string; readonly key: StageKey }[]
   readonly doneStages: ReadonlySet<string>
+  /** What a signed stage was built to. */
+  readonly thenOf?: (stageId: string) => StageThen | undefined
   /** Opens the browser's print dialog; told which stages go to paper. */
   readonly onPrint: (stageIds: readonly string[]) => void
   /** The stages ticked at first; all where it is not said. */
@@ -32,7 +36,7 @@ const words = STAGE_SHEET_VIEW_WORDS
 
 /** Which stages go on paper, on which paper, and the pages as they will come out. */
 export function StageSheetView(props: StageSheetViewProps) {
-  const { doc, computed, shop, revisionCode, dateIso, stages, doneStages, onPrint, firstChosen } = props
+  const { doc, computed, shop, revisionCode, dateIso, stages, doneStages, thenOf, onPrint, firstChosen } = props
   const [chosen, setChosen] = useState<ReadonlySet<string>>(() => new Set(firstChosen ?? stages.map(({ id }) => id)))
   const [paperSize, setPaperSize] = useState<PaperSize>(shop.paperSize)
   const { plan } = doc
@@ -49,7 +53,7 @@ export function StageSheetView(props: StageSheetViewProps) {
         computed,
         shop,
         stages: stages.flatMap(({ id, key }, i) =>
-          printed.has(id) ? [{ id, key, place: i + 1, done: doneStages.has(id) }] : [],
+          printed.has(id) ? [onSheet({ id, key, place: i + 1, done: doneStages.has(id) }, thenOf?.(id))] : [],
         ),
         stagesTotal: stages.length,
         paperSize,
@@ -58,7 +62,7 @@ export function StageSheetView(props: StageSheetViewProps) {
         drawingOf: (name) => drawings.get(name) ?? null,
         words: PAPER_LETTERING,
       }),
-    [doc, computed, shop, stages, printed, doneStages, paperSize, revisionCode, dateIso, drawings],
+    [doc, computed, shop, stages, printed, doneStages, thenOf, paperSize, revisionCode, dateIso, drawings],
   )
   const chosenCount = stages.filter(({ id }) => chosen.has(id)).length
   const toggle = (id: string): void => {
@@ -123,6 +127,9 @@ export function StageSheetView(props: StageSheetViewProps) {
     </div>
   )
 }
+
+const onSheet = (stage: StageOnSheet, then: StageThen | undefined): StageOnSheet =>
+  then === undefined ? stage : { ...stage, then }
 
 function PaperChoice({ value, onChoose }: { readonly value: PaperSize; readonly onChoose: (size: PaperSize) => void }) {
   const name = useId()

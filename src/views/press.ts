@@ -2,6 +2,7 @@ import { createContext, useContext } from 'react'
 import type { PaperId } from '../papers/paperId.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
 import type { PaperPrint } from '../record/printed.ts'
+import type { SignedOff } from '../state/signedOff.ts'
 
 /** What papers are made from: the record as it stands, and the day. */
 export interface PressOrder {
@@ -12,6 +13,8 @@ export interface PressOrder {
   readonly shop: ShopDoc
   /** Ids of the stages signed off. */
   readonly doneStages: readonly string[]
+  /** What signed stages were built to: their sheets show that, whatever the plan has become. */
+  readonly signed?: readonly SignedOff[]
   readonly dateIso: string
 }
 

@@ -15,6 +15,7 @@ export const BENCH_WORDS = {
   more: (label: string) => `More for ${label}`,
   moreShort: 'More',
   duplicate: 'Duplicate',
+  duplicateBuilt: 'Duplicate as built',
   archive: 'Put away',
   unarchive: 'Take out again',
   remove: 'Delete',

@@ -77,6 +77,8 @@ export const MODEL_WORDS = {
   all: 'All of it at once',
   takeAll: 'Take the model as it is today',
   takeAllHint: 'Every field, and from then on this is the model as taken. The hand it is played with stays.',
+  whichPlan: 'What a model is given',
+  which: { planned: 'the plan as planned', built: 'the plan as built' },
   give: 'Give this plan to the model',
   giveHint: 'Other instruments keep theirs. The hand the model is played with stays.',
   bringBack: 'Bring the model back',

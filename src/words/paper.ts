@@ -29,6 +29,7 @@ export const PAPER_WORDS = {
   work: STAGE_WORK_WORDS,
   done: 'Done, date',
   alreadyDone: 'signed off',
+  signedOff: (day: string) => `Signed off on ${day}: numbers as they were then.`,
   continued: 'continued',
   estimate: ESTIMATE_MARK,
   ...FIGURE_WORDS,

@@ -41,6 +41,34 @@ describe('the list', () => {
     await until(() => headOf(tab, named)?.title === 'Twin')
   })
 
+  it('duplicates an instrument as it was built: what was read is the plan of the next, which has no facts', async () => {
+    const { tab, id, list } = await tabWithOne()
+    const { commission } = tab.workshop
+    await commission.open(id)
+    const { plan } = commission.store.getState().record!.doc
+    valueIn(
+      commission.addReading({
+        stageId: null,
+        number: 'sides.thicknessMm',
+        row: 0,
+        side: 'whole',
+        value: 2.45,
+        alongMm: null,
+        entry: null,
+        typed: '2.45',
+        gauge: '',
+        planned: plan.rim.sideThicknessMm,
+        replaces: null,
+      }),
+    )
+    await commission.flush()
+    const planOf = async (copy: string) => valueIn(await readDocument(tab.database, 'commission', copy))
+    const built = await planOf(valueIn(await list.duplicate(id, { plan: 'asBuilt' })))
+    expect(built.row.doc.plan).toEqual({ ...plan, rim: { ...plan.rim, sideThicknessMm: 2.45 } })
+    expect([built.facts, built.changes.length]).toEqual([[], 1])
+    expect((await planOf(valueIn(await list.duplicate(id)))).row.doc.plan).toEqual(plan)
+  })
+
   it.each(['archive', 'remove'] as const)('takes %s back with one press, whatever came first', async (what) => {
     const { tab, id, list } = await tabWithOne()
     valueIn(await list[what](id))

@@ -232,3 +232,49 @@ describe('the models of the house', () => {
     expect(bench.commission.store.getState().record?.doc.modelAsTaken?.modelId).toBe(stored?.id)
   })
 })
+
+describe('an instrument that came out otherwise than planned', () => {
+  const readThick = (bench: Bench) =>
+    valueOf(
+      bench.commission.addReading({
+        stageId: null,
+        number: 'sides.thicknessMm',
+        row: 0,
+        side: 'whole',
+        value: 2.45,
+        alongMm: null,
+        entry: null,
+        typed: '2.45',
+        gauge: '',
+        planned: 2.2,
+        replaces: null,
+      }),
+    )
+  const modelPlans = (bench: Bench) =>
+    bench.models.store.getState().models.map((model) => model.plan.rim.sideThicknessMm)
+
+  it('is given to its model as planned, or as built', async () => {
+    const user = userEvent.setup()
+    const { bench, id } = await benchWith('model')
+    showView(bench, <ModelView id={id} />)
+    expect(screen.queryByRole('group', { name: 'What a model is given' })).toBeNull()
+    readThick(bench)
+    await screen.findByRole('group', { name: 'What a model is given' })
+    expect(screen.getByRole('button', { name: 'Give this plan to the model' })).toBeDisabled()
+    await user.click(screen.getByRole('radio', { name: 'the plan as built' }))
+    await user.click(screen.getByRole('button', { name: 'Give this plan to the model' }))
+    await waitFor(() => expect(modelPlans(bench)).toEqual([2.45]))
+    expect(planOf(bench)?.rim.sideThicknessMm).toBe(plan.rim.sideThicknessMm)
+  })
+
+  it('becomes a new model as built', async () => {
+    const user = userEvent.setup()
+    const { bench, id } = await benchWith('none')
+    readThick(bench)
+    showView(bench, <ModelView id={id} />)
+    await user.click(screen.getByRole('radio', { name: 'the plan as built' }))
+    await user.type(screen.getByRole('textbox', { name: 'Name of the new model' }), 'Heron, as it came out')
+    await user.click(screen.getByRole('button', { name: 'Save as a model' }))
+    await waitFor(() => expect(modelPlans(bench)).toContain(2.45))
+  })
+})

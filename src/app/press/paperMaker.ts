@@ -22,6 +22,7 @@ import { paperName } from '../../views/pack/paperName.ts'
 import { templateName, templatePurpose } from '../../views/fullSize/templateName.ts'
 import type { PressOrder } from '../../views/press.ts'
 import { PAPER_LETTERING } from '../../words/paperLettering.ts'
+import { openSignedStages } from './signedStages.ts'
 
 /** Papers of one instrument, each laid when it is asked for; the numbers are worked out once. */
 export interface PaperMaker {
@@ -41,7 +42,7 @@ interface LaidTemplate {
 
 /** The maker of papers of an order. `stated` is the revision and the day they carry. */
 export function openPaperMaker(
-  { doc, revision, shop, doneStages, dateIso }: PressOrder,
+  { doc, revision, shop, doneStages, signed = [], dateIso }: PressOrder,
   stated: { readonly revisionCode: string; readonly dateIso: string } = { revisionCode: revision, dateIso },
 ): PaperMaker {
   const { plan } = doc
@@ -49,6 +50,7 @@ export function openPaperMaker(
   const isThere = new Set(listTemplates(computed, plan).map(templatePaper))
   const done = new Set(doneStages)
   const stages = inOrder(doc.stages).map(([id, { key }], i) => ({ id, key, place: i + 1, done: done.has(id) }))
+  const thenOf = openSignedStages(signed)
   const drawings = new Map<StageDrawing, Drawing>()
   const drawingOfStage = (name: StageDrawing): Drawing => {
     const drawn = drawings.get(name) ?? stageDrawing(computed, plan, name)
@@ -85,7 +87,7 @@ export function openPaperMaker(
 
   function pagesOf(papers: readonly PaperId[]): readonly Page[] {
     const asked = new Set(papers)
-    const sheet = stages.filter(({ id }) => asked.has(`stage:${id}`))
+    const sheet = stages.flatMap((stage) => (asked.has(`stage:${stage.id}`) ? [{ ...stage, ...thenOf(stage.id) }] : []))
     if (sheet.length > 0) return layStageSheet({ ...order, stages: sheet, stagesTotal: stages.length })
     const paper = papers[0] === undefined ? null : parsePaperId(papers[0])
     if (paper === null || paper.kind === 'stage') return []

@@ -64,11 +64,12 @@ export function beginCommission(beginning: Beginning, meta: EditMeta): Result<Bu
   )
 }
 
-/** A copy under a new id, number and title: own log, no facts, no dates of the other's, never part of the demo. */
+/** A copy under a new id, number and title: own log, no facts, no dates of the other's, never part of the demo. `plan`: its own, or as it was built. */
 export function duplicateCommission(
   of: CommissionRecord,
   names: { readonly number: string; readonly title: string },
   meta: EditMeta,
+  plan: Plan = of.doc.plan,
 ): Result<Bundle, DoorProblem> {
   const stages = Object.values(of.doc.stages).map((stage) => [meta.newId(), { ...stage }] as const)
   return beginDocument<CommissionRecord>(
@@ -81,6 +82,7 @@ export function duplicateCommission(
       doc: structuredClone({
         ...of.doc,
         ...names,
+        plan: plan as CommissionDoc['plan'],
         archivedOn: null,
         demo: false,
         brief: { ...of.doc.brief, orderedOn: null, promisedOn: null },

@@ -24,11 +24,15 @@ export interface PressControl {
 
 /** What papers of the instrument in hand are made from; null while none stands. */
 export function usePressOrder(): PressOrder | null {
+  const { commission } = useWorkshop()
   const doc = useCommission((state) => state.builtDoc)
   const revision = useRevisionCode()
   const facts = useCommission((state) => state.facts)
   const shop = useShop((state) => state.shop)
-  return doc === null ? null : { doc, revision, shop, doneStages: [...stagesDone(facts).keys()], dateIso: todayHere() }
+  if (doc === null) return null
+  const done = [...stagesDone(facts).values()]
+  const signed = done.flatMap(({ id }) => commission.signedOff(id) ?? [])
+  return { doc, revision, shop, doneStages: done.map(({ stageId }) => stageId), signed, dateIso: todayHere() }
 }
 
 /** Has papers made beside the screen, hands the file over, and notes in the record what left. */

@@ -51,6 +51,7 @@ function RowMenu({ head }: { readonly head: Head }) {
   const isAway = head.archivedOn !== null
   const acts = [
     { word: BENCH_WORDS.duplicate, act: () => list.duplicate(head.id) },
+    { word: BENCH_WORDS.duplicateBuilt, act: () => list.duplicate(head.id, { plan: 'asBuilt' }) },
     { word: BENCH_WORDS.saveFile, act: save },
     isAway
       ? { word: BENCH_WORDS.unarchive, act: () => list.unarchive(head.id) }

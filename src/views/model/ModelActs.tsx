@@ -1,5 +1,6 @@
 import { type FormEvent, useId, useState } from 'react'
 import { goByModel, takeAllFromModel } from '../../record/changes/model.ts'
+import type { Plan } from '../../core/plan.ts'
 import type { CommissionDoc } from '../../record/commission.ts'
 import { modelDifferences, OWN_FIELDS } from '../../record/modelDifferences.ts'
 import { type HouseModel, type StartingModel, startingModels } from '../../state/modelStore.ts'
@@ -17,20 +18,55 @@ interface Props {
 
 /** What can be done with instrument and model as wholes. */
 export function ModelActs({ id, doc, today }: Props) {
+  const built = useCommission((state) => state.builtDoc?.plan ?? doc.plan)
+  const [which, setWhich] = useState<WhichPlan>('planned')
+  const isBuiltOtherwise = built !== doc.plan
+  const given = which === 'built' ? built : doc.plan
   return (
-    <div className="model-acts">
-      {today !== null && <WithModel doc={doc} today={today} />}
-      <SaveAsModel id={id} doc={doc} />
-      <GoByAnother today={today} />
-    </div>
+    <>
+      {isBuiltOtherwise && <PlanChoice value={which} onChoose={setWhich} />}
+      <div className="model-acts">
+        {today !== null && <WithModel doc={doc} today={today} given={given} />}
+        <SaveAsModel id={id} doc={doc} given={given} />
+        <GoByAnother today={today} />
+      </div>
+    </>
   )
 }
 
-function WithModel({ doc, today }: { readonly doc: CommissionDoc; readonly today: HouseModel }) {
+type WhichPlan = keyof typeof MODEL_WORDS.which
+
+/** What a model is given of an instrument that came out otherwise than planned. */
+function PlanChoice({ value, onChoose }: { readonly value: WhichPlan; readonly onChoose: (which: WhichPlan) => void }) {
+  const name = useId()
+  return (
+    <fieldset className="field field-choice model-which">
+      <legend className="field-label">{MODEL_WORDS.whichPlan}</legend>
+      <div className="field-choices">
+        {(Object.keys(MODEL_WORDS.which) as WhichPlan[]).map((which) => (
+          <label className="choice" key={which}>
+            <input type="radio" name={name} checked={which === value} onChange={() => onChoose(which)} />
+            <span>{MODEL_WORDS.which[which]}</span>
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  )
+}
+
+interface WithModelProps {
+  readonly doc: CommissionDoc
+  readonly today: HouseModel
+  /** The plan a model is given: as planned, or as built. */
+  readonly given: Plan
+}
+
+function WithModel({ doc, today, given }: WithModelProps) {
   const { commission, models } = useWorkshop()
   const isLocked = useCommission((state) => state.readOnly !== null)
   const differences = modelDifferences(doc.plan, doc.modelAsTaken?.plan ?? null, today.plan)
   const isLevel = modelDifferences(doc.plan, null, today.plan).every(({ field }) => OWN_FIELDS.has(field))
+  const isGiven = modelDifferences(given, null, today.plan).every(({ field }) => OWN_FIELDS.has(field))
   return (
     <section className="model-act">
       <h2>{MODEL_WORDS.all}</h2>
@@ -46,12 +82,7 @@ function WithModel({ doc, today }: { readonly doc: CommissionDoc; readonly today
       </div>
       <p className="second small">{MODEL_WORDS.takeAllHint}</p>
       <div className="commands">
-        <button
-          className="button"
-          type="button"
-          disabled={isLevel}
-          onClick={() => void models.give(today.id, doc.plan)}
-        >
+        <button className="button" type="button" disabled={isGiven} onClick={() => void models.give(today.id, given)}>
           {MODEL_WORDS.give}
         </button>
       </div>
@@ -60,7 +91,13 @@ function WithModel({ doc, today }: { readonly doc: CommissionDoc; readonly today
   )
 }
 
-function SaveAsModel({ id, doc }: { readonly id: string; readonly doc: CommissionDoc }) {
+interface SaveProps {
+  readonly id: string
+  readonly doc: CommissionDoc
+  readonly given: Plan
+}
+
+function SaveAsModel({ id, doc, given }: SaveProps) {
   const { commission, models, drafts, newGesture } = useWorkshop()
   const isLocked = useCommission((state) => state.readOnly !== null)
   const names = useModels((state) => state.models).flatMap((one) => (one.deletedAt === null ? [one.name] : []))
@@ -73,7 +110,8 @@ function SaveAsModel({ id, doc }: { readonly id: string; readonly doc: Commissio
     event.preventDefault()
     if (nameProblem(name, names) !== null) return setRefused(true)
     const gesture = newGesture()
-    const { family, plan } = doc
+    const { family } = doc
+    const plan = given
     const made = await models.create({ name: name.trim(), family, plan }, () => commission.takeBack(gesture))
     if (!made.ok) return
     commission.edit(goByModel({ modelId: made.value, name: name.trim(), plan }), gesture)

@@ -2,11 +2,14 @@ import { unzipSync } from 'fflate'
 import { describe, expect, it } from 'vitest'
 import { makeFile } from '../../../src/app/press/makeFile.ts'
 import { marksOf } from '../../../src/app/press/marks.ts'
+import { openPaperMaker } from '../../../src/app/press/paperMaker.ts'
+import { figureText } from '../../../src/format/figure.ts'
 import { type PaperId, parsePaperId, stagePaper } from '../../../src/papers/paperId.ts'
 import type { CommissionDoc, ShopDoc } from '../../../src/record/commission.ts'
 import { startingStages } from '../../../src/record/patterns/stages.ts'
 import { revisionCode } from '../../../src/record/revisionCode.ts'
 import { STARTING_SHOP } from '../../../src/state/shopStore.ts'
+import type { SignedOff } from '../../../src/state/signedOff.ts'
 import type { PressOrder, PressProgress } from '../../../src/views/press.ts'
 import { beginSteel, countedIds } from '../../record/fixture.ts'
 import { withField } from '../../generators/plans.ts'
@@ -125,5 +128,45 @@ describe('the name of a paper', () => {
     ['stage:', null],
   ])('%s', (id, paper) => {
     expect(parsePaperId(id)).toEqual(paper)
+  })
+})
+
+describe('the sheet of a signed stage', () => {
+  const bend = stageOf('bendSides')
+  const stageId = bend.slice('stage:'.length)
+  const signed: SignedOff = {
+    stageId,
+    factId: '57a6e000-0000-4000-8000-00000000ffff',
+    on: '2027-02-28',
+    plan: doc.plan,
+    tolerances: {},
+    readings: [],
+    kept: { 'body.waistMm': 222.2 },
+    isTold: true,
+  }
+  const later = orderOf({ plan: withField(doc.plan, 'rim.depthAtTailMm', 104) as CommissionDoc['plan'] })
+  const said = (order: PressOrder, paper = bend): string =>
+    openPaperMaker(order)
+      .pagesOf([paper])
+      .flatMap(({ blocks }) => blocks.flatMap(({ marks }) => marks))
+      .flatMap((mark) => (mark.kind === 'text' ? [mark.text] : mark.kind === 'figure' ? [figureText(mark.figure)] : []))
+      .join('\n')
+
+  it('shows what was kept, and says so', () => {
+    const order = { ...later, doneStages: [stageId], signed: [signed] }
+    expect(said(order)).toContain('222.2')
+    expect(said(order)).toContain('Signed off on 28 Feb 2027: numbers as they were then.')
+    expect(said({ ...later, doneStages: [] })).not.toContain('222.2')
+    expect(said({ ...later, doneStages: [] })).not.toContain('Signed off on')
+  })
+
+  it('stays as it left when the plan changes later, and another sheet does not', () => {
+    const depths = stageOf('radiusRim')
+    const now = { ...later, doneStages: [stageId], signed: [{ ...signed, kept: {} }] }
+    const prints = (order: PressOrder) => marksOf(order, [bend, depths]).map(({ print }) => print)
+    expect(prints(now)[0]).toBe(prints(orderOf())[0])
+    expect(prints(now)[1]).not.toBe(prints(orderOf())[1])
+    const alsoSigned = { ...now, signed: [...now.signed, { ...signed, stageId: depths.slice(6), kept: {} }] }
+    expect(prints(alsoSigned)).toEqual(prints(orderOf()))
   })
 })

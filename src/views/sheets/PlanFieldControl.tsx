@@ -11,6 +11,7 @@ import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { FIELD_WORDS } from '../../words/fields.ts'
 import { HEARD_EXAMPLE, OPEN_WORDS } from '../../words/fields/box.ts'
 import { choicesOf } from '../../words/fields/choices.ts'
+import { BuiltLine } from './BuiltLine.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { useDocumentField } from './useSheetField.ts'
 
@@ -42,7 +43,16 @@ interface Props {
 }
 
 /** The control of one field of the plan, by what its range says it holds. */
-export function PlanFieldControl({ field, solvedMm = null, openWord }: Props) {
+export function PlanFieldControl(props: Props) {
+  return (
+    <>
+      <Control {...props} />
+      <BuiltLine field={props.field} />
+    </>
+  )
+}
+
+function Control({ field, solvedMm = null, openWord }: Props) {
   const { plan, units } = useSheetBench()
   const value = planValue(plan, field)
   const binding = useDocumentField(`plan.${field}`, value)

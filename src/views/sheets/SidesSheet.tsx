@@ -27,7 +27,7 @@ const MOST_TIMES = 20
 
 /** How deep is the side here? And where is the flat blank sawn? A treble side of its own is looked at apart from the bass side. */
 export function SidesSheet() {
-  const { computed, builtPlan } = useSheetBench()
+  const { computed, builtPlan, planned } = useSheetBench()
   const { numbers } = computed
   const isOwn = hasOwnTreble(computed)
   const [side, chooseSide] = useState<HalfName>('treble')
@@ -38,6 +38,10 @@ export function SidesSheet() {
   const [along, chooseAlong] = useState<WayAlong>('outerFace')
   const [heightsTimes, setHeightsTimes] = useState(1)
   const { row: here, piece } = useMemo(() => rowAtPlace(woodOf(computed.geometry, half), at), [computed, half, at])
+  const plannedHere = useMemo(
+    () => (planned === null ? null : rowAtPlace(woodOf(planned.geometry, half), at).row),
+    [planned, half, at],
+  )
   const unmarked = useMemo(
     () => drawingOf('side', computed, builtPlan, { heightsTimes, side: half }),
     [computed, builtPlan, heightsTimes, half],
@@ -93,6 +97,7 @@ export function SidesSheet() {
               number={`${rows}[].depthMm`}
               row={row}
               value={here.depthMm}
+              plannedValue={plannedHere?.depthMm ?? null}
               name={SIDES_WORDS.depthHere}
               size={72}
             />
@@ -100,6 +105,7 @@ export function SidesSheet() {
               number={`${rows}[].cutWidthMm`}
               row={row}
               value={here.cutWidthMm}
+              plannedValue={plannedHere?.cutWidthMm ?? null}
               name={SIDES_WORDS.cutHere}
               size={72}
             />
@@ -107,6 +113,7 @@ export function SidesSheet() {
               number={`${rows}[].backBevelRad`}
               row={row}
               value={here.backBevelRad}
+              plannedValue={plannedHere?.backBevelRad ?? null}
               name={SIDES_WORDS.backBevelHere}
               size={72}
             />
@@ -114,6 +121,7 @@ export function SidesSheet() {
               number={`${rows}[].topBevelRad`}
               row={row}
               value={here.topBevelRad}
+              plannedValue={plannedHere?.topBevelRad ?? null}
               name={SIDES_WORDS.topBevelHere}
               size={72}
             />

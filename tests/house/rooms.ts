@@ -88,6 +88,7 @@ export const CORE_FOR_VIEWS: readonly string[] = [
   'figure.ts',
   'instrument',
   'shopAir.ts',
+  'verdict.ts',
   'plateSite.ts',
   'units',
   'wood',

@@ -17,8 +17,11 @@ export interface Reading {
 
 export const READING_SIDES = ['whole', 'bass', 'treble'] as const
 
+/** Where a number is read, or was. */
+export type ReadingPlace = Omit<Reading, 'id' | 'value'>
+
 /** True where two readings are of the same place of the same number: then the later one counts. */
-export const samePlace = (a: Reading, b: Reading): boolean =>
+export const samePlace = (a: ReadingPlace, b: ReadingPlace): boolean =>
   a.number === b.number &&
   a.side === b.side &&
   (a.entry !== null || b.entry !== null

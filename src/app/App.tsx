@@ -17,6 +17,8 @@ const OverviewView = lazy(async () => ({ default: (await import('../views/Overvi
 const BriefView = lazy(async () => ({ default: (await import('../views/BriefView.tsx')).BriefView }))
 const ModelView = lazy(async () => ({ default: (await import('../views/model/ModelView.tsx')).ModelView }))
 const StagesView = lazy(async () => ({ default: (await import('../views/StagesView.tsx')).StagesView }))
+const ReadingsView = lazy(async () => ({ default: (await import('../views/readings/ReadingsView.tsx')).ReadingsView }))
+const TypeInView = lazy(async () => ({ default: (await import('../views/typeIn/TypeInView.tsx')).TypeInView }))
 const PaperView = inPressRoom(async () => (await import('../views/PaperView.tsx')).PaperView)
 const FullSizeView = inPressRoom(async () => (await import('../views/fullSize/FullSizeView.tsx')).FullSizeView)
 const PackView = inPressRoom(async () => (await import('../views/pack/PackView.tsx')).PackView)
@@ -33,6 +35,8 @@ const OF_INSTRUMENT: Readonly<Partial<Record<RouteRow['view'], ComponentType<Ins
   brief: BriefView,
   model: ModelView,
   stages: StagesView,
+  readings: ReadingsView,
+  typeIn: TypeInView,
   paper: PaperView,
   fullSize: FullSizeView,
   pack: PackView,

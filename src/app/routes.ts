@@ -1,6 +1,6 @@
 import type { Sheet } from '../words/sheets.ts'
 
-export const ROUTE_GROUPS = ['body', 'box', 'neck', 'paper'] as const
+export const ROUTE_GROUPS = ['body', 'box', 'neck', 'work', 'paper'] as const
 export type RouteGroup = (typeof ROUTE_GROUPS)[number]
 
 /** Every place of the app, as data: the shell shows them, the walks visit them, and fail if one was left out. */
@@ -16,6 +16,8 @@ export interface RouteRow {
     | 'model'
     | 'sheet'
     | 'stages'
+    | 'readings'
+    | 'typeIn'
     | 'paper'
     | 'fullSize'
     | 'pack'
@@ -187,7 +189,30 @@ export const ROUTES = [
     title: 'What are all the numbers?',
     seenFrom: '',
   },
-  { path: '/i/:id/stages', view: 'stages', name: 'Stages', title: 'What has been done?', seenFrom: '' },
+  {
+    path: '/i/:id/stages',
+    view: 'stages',
+    group: 'work',
+    name: 'Stages',
+    title: 'What has been done?',
+    seenFrom: '',
+  },
+  {
+    path: '/i/:id/readings',
+    view: 'readings',
+    group: 'work',
+    name: 'Readings',
+    title: 'What was measured?',
+    seenFrom: '',
+  },
+  {
+    path: '/i/:id/typeIn',
+    view: 'typeIn',
+    group: 'work',
+    name: 'Type in',
+    title: 'What is pencilled on the sheet?',
+    seenFrom: '',
+  },
   {
     path: '/i/:id/paper',
     view: 'paper',

@@ -1,7 +1,7 @@
 /** The screens of one instrument: what stands on them besides numbers, stages and findings. */
 export const TITLE_BLOCK_WORDS = {
   label: 'Title block',
-  groups: { body: 'Body', box: 'Box', neck: 'Neck', paper: 'Paper' },
+  groups: { body: 'Body', box: 'Box', neck: 'Neck', work: 'Work', paper: 'Paper' },
   groupOf: (group: string, number: string): string => `${group} of ${number}`,
   number: 'Number',
   instrument: 'Instrument',

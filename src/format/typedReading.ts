@@ -35,8 +35,7 @@ export const hasFractions = (unit: TypedUnit): boolean => unit === 'inch' || uni
 export function shopTypedUnit(quantity: Quantity, units: ShopUnits): TypedUnit {
   if (quantity === 'angle') return 'degrees'
   if (quantity === 'thickness') return units.thickness === 'mm' ? 'mm' : 'thou'
-  if (quantity === 'domeRadius')
-    return ({ feetInches: 'feet', metres: 'metres', mm: 'mm' } as const)[units.domeRadius]
+  if (quantity === 'domeRadius') return ({ feetInches: 'feet', metres: 'metres', mm: 'mm' } as const)[units.domeRadius]
   return units.bodyLength === 'mm' ? 'mm' : 'inch'
 }
 

@@ -3,6 +3,7 @@ import type { Computed } from '../core/compute.ts'
 import { PAPER_SIZES, type PaperSize } from '../papers/page.ts'
 import { stageDrawing } from '../papers/stageDrawing.ts'
 import { layStageSheet } from '../papers/stageSheet.ts'
+import type { PlannedNumbers } from '../record/bench/follows.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
 import { STAGE_DRAWINGS, type StageDrawing, type StageKey } from '../record/patterns/stages.ts'
 import type { Drawing } from '../drawing/drawing.ts'
@@ -15,6 +16,8 @@ import './stageSheet.css'
 export interface StageSheetViewProps {
   readonly doc: CommissionDoc
   readonly computed: Computed
+  /** The numbers as planned, where something was measured that others follow. */
+  readonly planned?: PlannedNumbers | null
   readonly shop: ShopDoc
   readonly revisionCode: string
   /** Today, ISO: what the sheet is dated. */
@@ -32,7 +35,7 @@ const words = STAGE_SHEET_VIEW_WORDS
 
 /** Which stages go on paper, on which paper, and the pages as they will come out. */
 export function StageSheetView(props: StageSheetViewProps) {
-  const { doc, computed, shop, revisionCode, dateIso, stages, doneStages, onPrint, firstChosen } = props
+  const { doc, computed, planned = null, shop, revisionCode, dateIso, stages, doneStages, onPrint, firstChosen } = props
   const [chosen, setChosen] = useState<ReadonlySet<string>>(() => new Set(firstChosen ?? stages.map(({ id }) => id)))
   const [paperSize, setPaperSize] = useState<PaperSize>(shop.paperSize)
   const { plan } = doc
@@ -47,6 +50,7 @@ export function StageSheetView(props: StageSheetViewProps) {
       layStageSheet({
         doc,
         computed,
+        ...(planned === null ? {} : { planned }),
         shop,
         stages: stages.flatMap(({ id, key }, i) =>
           printed.has(id) ? [{ id, key, place: i + 1, done: doneStages.has(id) }] : [],
@@ -58,7 +62,7 @@ export function StageSheetView(props: StageSheetViewProps) {
         drawingOf: (name) => drawings.get(name) ?? null,
         words: PAPER_LETTERING,
       }),
-    [doc, computed, shop, stages, printed, doneStages, paperSize, revisionCode, dateIso, drawings],
+    [doc, computed, planned, shop, stages, printed, doneStages, paperSize, revisionCode, dateIso, drawings],
   )
   const chosenCount = stages.filter(({ id }) => chosen.has(id)).length
   const toggle = (id: string): void => {

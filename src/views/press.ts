@@ -1,6 +1,8 @@
 import { createContext, useContext } from 'react'
+import type { Plan } from '../core/plan.ts'
 import type { PaperId } from '../papers/paperId.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
+import type { PlannedNumbers } from '../record/bench/follows.ts'
 import type { PaperPrint } from '../record/printed.ts'
 
 /** What papers are made from: the record as it stands, and the day. */
@@ -12,6 +14,8 @@ export interface PressOrder {
   readonly shop: ShopDoc
   /** Ids of the stages signed off. */
   readonly doneStages: readonly string[]
+  /** The plan as it was drawn, and the fields that gave way to what was measured; left out where nothing was. */
+  readonly planned?: { readonly plan: Plan; readonly taken: PlannedNumbers['taken'] }
   readonly dateIso: string
 }
 

@@ -1,15 +1,39 @@
 import type { InverseName } from '../core/asBuilt/inverses.ts'
+import type { EntryProblem } from '../format/entryProblem.ts'
 
 /** How far a reading is off what was asked. */
 export const VERDICT_WORDS = {
-  within: 'within',
   even: 'as asked',
   over: (by: string): string => `${by} over`,
   short: (by: string): string => `${by} short`,
   withinBy: (by: string): string => `within, ${by}`,
-  allowed: (by: string): string => `± ${by} allowed`,
-  noTolerance: 'no tolerance set',
 } as const
+
+/** Why a text read at the bench was not taken, in one sentence; `example` is one that would be. */
+export function readProblem(called: string, problem: EntryProblem, example: string): string {
+  switch (problem.code) {
+    case 'empty':
+      return `${called} is empty. Write it like ${example}.`
+    case 'unreadable':
+      return `${called}: “${problem.at.length > 24 ? `${problem.at.slice(0, 24)}…` : problem.at}” makes no sense here. Write it like ${example}.`
+    case 'unfinished':
+      return `${called} stops half way: a number is missing at the end. Write it like ${example}.`
+    case 'ambiguous':
+      return `${called} can mean two things. Which is it?`
+    case 'divideByZero':
+      return `${called} divides by nothing. Write it like ${example}.`
+    case 'wrongKind':
+      return `${called} does not come out as a single measure. Write it like ${example}.`
+    case 'tooLong':
+      return `${called} is longer than ${problem.limit} characters. Write it like ${example}.`
+    case 'tooLarge':
+      return `${called} is far too large. Look at the point and the unit.`
+  }
+}
+
+/** A reading no gauge of the bench shows. */
+export const outOfReach = (called: string, understood: string): string =>
+  `${called} cannot be ${understood}. Look at the point, the sign and the unit.`
 
 /** The page of everything that was measured. */
 export const READINGS_PAGE_WORDS = {
@@ -27,26 +51,21 @@ export const READINGS_PAGE_WORDS = {
     count === 0
       ? 'no field of the plan gave way'
       : `${count} ${count === 1 ? 'field of the plan gave way' : 'fields of the plan gave way'}`,
-  number: 'Number',
   readAs: 'Read',
   asked: 'Asked when read',
   off: 'Off by',
-  became: 'What it does',
   counts: 'Counts',
   countsNamed: (called: string): string => `${called}: counts`,
   correct: 'Correct',
   correctNamed: (called: string): string => `Correct ${called}`,
   withdraw: 'Withdraw',
   withdrawNamed: (called: string): string => `Withdraw ${called}`,
-  first: 'first read',
-  corrected: 'corrected to',
+  corrected: 'Corrected to',
   field: (called: string): string => `${called}, read anew`,
   store: 'Store',
   cancel: 'Leave it',
   noStage: 'no stage',
   withGauge: (gauge: string): string => `with ${gauge}`,
-  typedAs: (typed: string): string => `typed ${typed}`,
-  at: (moment: string): string => moment,
   sides: { bass: 'bass side', treble: 'treble side', whole: '' },
   alongRim: (figure: string): string => `${figure} from the tail, round the outside`,
   ring: (place: number): string => `ring ${place}`,
@@ -88,8 +107,7 @@ export const TYPE_IN_WORDS = {
   stage: 'Stage',
   stageChoice: (place: number, title: string, isDone: boolean): string =>
     `${place}  ${title}${isDone ? ' (signed off)' : ''}`,
-  gauge: 'Read with',
-  gaugeHint: 'One gauge for the sheet; may stay empty.',
+  gauge: 'Read with (may stay empty)',
   target: 'Target',
   within: (by: string): string => `± ${by}`,
   bass: 'Bass',
@@ -101,7 +119,7 @@ export const TYPE_IN_WORDS = {
     count === 0 ? 'Store readings' : count === 1 ? 'Store 1 reading' : `Store ${count} readings`,
   stored: (count: number): string => `${count} ${count === 1 ? 'reading is' : 'readings are'} stored.`,
   left: (count: number): string =>
-    `${count} ${count === 1 ? 'box could not be read and waits' : 'boxes could not be read and wait'} below.`,
+    `${count} ${count === 1 ? 'box cannot be read: its reason stands beside it' : 'boxes cannot be read: their reasons stand beside them'}.`,
   nothing: 'No box has a reading yet.',
   readBefore: (figure: string): string => `read ${figure}`,
   refused: 'Nothing was stored: this instrument is being written in another tab.',

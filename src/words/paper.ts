@@ -25,6 +25,9 @@ export const PAPER_WORDS = {
     bolt: 'Bolt',
     piece: 'Piece',
   },
+  /** Stands after a target that follows a reading; a note under the heading of the stage says so. */
+  readingSign: '†',
+  readingLegend: '† From your reading: the plan has another figure here.',
   done: 'Done, date',
   alreadyDone: 'signed off',
   continued: 'continued',

@@ -28,7 +28,16 @@ export function usePressOrder(): PressOrder | null {
   const revision = useRevisionCode()
   const facts = useCommission((state) => state.facts)
   const shop = useShop((state) => state.shop)
-  return doc === null ? null : { doc, revision, shop, doneStages: [...stagesDone(facts).keys()], dateIso: todayHere() }
+  const planned = usePlannedPlan()
+  if (doc === null) return null
+  return { doc, revision, shop, doneStages: [...stagesDone(facts).keys()], dateIso: todayHere(), ...planned }
+}
+
+/** The plan as drawn, where something was measured that numbers follow. */
+function usePlannedPlan(): Pick<PressOrder, 'planned'> {
+  const plan = useCommission((state) => state.record?.doc.plan ?? null)
+  const taken = useCommission((state) => state.taken)
+  return plan === null || taken.length === 0 ? {} : { planned: { plan, taken } }
 }
 
 /** Has papers made beside the screen, hands the file over, and notes in the record what left. */

@@ -8,20 +8,18 @@ export function EmptyReadings() {
   const words = READINGS_PAGE_WORDS
   return (
     <section className="measured-empty">
-      <svg className="measured-drawing" viewBox="0 0 440 190" role="img" aria-label={words.emptyPicture}>
+      <svg className="measured-drawing" viewBox="0 20 440 140" role="img" aria-label={words.emptyPicture}>
         <path className="measured-edge" d="M60 40 H330 M60 40 V138 L330 118 V40" />
         <path className="measured-hidden" d="M60 128 L330 108" />
         <g className="measured-lines">
           <path d="M60 40 H22 M60 128 H22 M28 40 V128 M24 44 L32 36 M24 132 L32 124" />
           <path d="M330 40 H392 M330 118 H392 M386 40 V118 M382 44 L390 36 M382 122 L390 114" />
-          <path d="M60 138 L110 168 M110 168 H150" />
-          <path d="M200 128 V40 M196 44 L200 36 L204 44 M196 124 L200 128 L204 124" />
         </g>
         <g className="measured-words">
           <text x="22" y="84" textAnchor="middle" transform="rotate(-90 22 84)">
             {words.planned}
           </text>
-          <text x="154" y="172">
+          <text x="408" y="79" textAnchor="middle" transform="rotate(-90 408 79)">
             {words.read}
           </text>
         </g>

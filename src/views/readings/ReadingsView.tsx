@@ -30,13 +30,15 @@ export function ReadingsView() {
         </div>
         <div className="commands">
           {all.length > 0 && (
-            <output className="second">
-              {words.count(all.length)}, {words.taking(taken.length)}
-            </output>
+            <>
+              <output className="second">
+                {words.count(all.length)}, {words.taking(taken.length)}
+              </output>
+              <Link className="button" href={`/i/${id}/typeIn`}>
+                {words.toTypeIn}
+              </Link>
+            </>
           )}
-          <Link className="button" href={`/i/${id}/typeIn`}>
-            {words.toTypeIn}
-          </Link>
         </div>
       </header>
       {groups.length === 0 && <EmptyReadings />}

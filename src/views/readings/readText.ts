@@ -3,11 +3,10 @@ import type { Figure } from '../../core/figure.ts'
 import type { ShopUnits } from '../../core/quantity.ts'
 import { onAskedSide } from '../../core/verdict.ts'
 import { figureText } from '../../format/figure.ts'
-import { formatAllowedRange } from '../../format/formatAllowedRange.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { formatReading, parseReading, shopTypedUnit } from '../../format/typedReading.ts'
 import { readableRange } from '../../record/bench/readAt.ts'
-import { fieldProblem, outsideRange } from '../../words/fieldProblem.ts'
+import { outOfReach, readProblem } from '../../words/measured.ts'
 
 /** What a text read at the bench comes to, in the number's unit; or why it is none, in one sentence. */
 export type ReadText =
@@ -18,16 +17,14 @@ export type ReadText =
 export function readText(text: string, called: string, number: NumberKey, asked: Figure, units: ShopUnits): ReadText {
   const { quantity } = aboutNumber(number)
   const range = readableRange(quantity, asked)
-  const allowed = formatAllowedRange(range.min, range.max, quantity, units).text
   const read = parseReading(text, shopTypedUnit(quantity, units))
   if (!read.ok) {
     const example = figureText(formatQuantity(typeof asked === 'number' ? asked : range.max, quantity, units))
     const spellings = read.problem.code === 'ambiguous' ? read.problem.readings : null
-    return { ok: false, sentence: fieldProblem(called, read.problem, allowed, example), spellings }
+    return { ok: false, sentence: readProblem(called, read.problem, example), spellings }
   }
   const { value } = read
-  const side = value < range.min ? 'below' : value > range.max ? 'above' : null
-  if (side === null) return { ok: true, value: onAskedSide(value, asked, quantity) }
+  if (value >= range.min && value <= range.max) return { ok: true, value: onAskedSide(value, asked, quantity) }
   const understood = figureText(formatReading(value, quantity, units))
-  return { ok: false, sentence: outsideRange(called, understood, side, allowed), spellings: null }
+  return { ok: false, sentence: outOfReach(called, understood), spellings: null }
 }

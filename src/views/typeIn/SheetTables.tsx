@@ -81,9 +81,11 @@ function SheetTable({ table, ...shared }: TableProps) {
   )
 }
 
-/** A row by its name, under the head that says what it is; of rings it is the column that names the place. */
-const rowName = ({ head, columns }: BoxTable, name: string, at: number): string =>
-  columns[at]?.number === null ? (columns[at]?.name ?? '') : `${head} ${name}`
+/** A row by its name, where that is a count under the head that says of what; of rings it is the column that names the place. */
+const rowName = ({ head, columns }: BoxTable, name: string, at: number): string => {
+  if (columns[at]?.number === null) return columns[at]?.name ?? ''
+  return /^\d/u.test(name) ? `${head} ${name}` : name
+}
 
 const boxesOf = ({ rows }: BoxTable, at: number): number =>
   Math.max(1, ...rows.map(({ cells }) => cells[Math.max(at, 0)]?.sides.length ?? 0))

@@ -64,7 +64,6 @@ export function StoreSheet({ tables, stageId, site }: Props) {
           value={gauge}
           onChange={(event) => drafts.keep(docId, gaugeDraft(stageId), event.target.value)}
         />
-        <span className="field-hint">{words.gaugeHint}</span>
       </label>
       <button className="button button-next" type="button" data-stores disabled={isLocked} onClick={store}>
         {words.store(good.length)}

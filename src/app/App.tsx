@@ -23,6 +23,11 @@ const FitView = lazy(async () => {
   const [{ FitView: View }] = await Promise.all([import('../views/fit/FitView.tsx'), prepareReadings()])
   return { default: View }
 })
+const ReadingsView = lazy(async () => ({ default: (await import('../views/readings/ReadingsView.tsx')).ReadingsView }))
+const TypeInView = lazy(async () => {
+  const [{ TypeInView: View }] = await Promise.all([import('../views/typeIn/TypeInView.tsx'), prepareReadings()])
+  return { default: View }
+})
 const PaperView = inPressRoom(async () => (await import('../views/PaperView.tsx')).PaperView)
 const FullSizeView = inPressRoom(async () => (await import('../views/fullSize/FullSizeView.tsx')).FullSizeView)
 const PackView = inPressRoom(async () => (await import('../views/pack/PackView.tsx')).PackView)
@@ -41,6 +46,8 @@ const OF_INSTRUMENT: Readonly<Partial<Record<RouteRow['view'], ComponentType<Ins
   model: ModelView,
   stages: StagesView,
   fit: FitView,
+  readings: ReadingsView,
+  typeIn: TypeInView,
   paper: PaperView,
   fullSize: FullSizeView,
   pack: PackView,

@@ -18,6 +18,8 @@ export interface RouteRow {
     | 'sheet'
     | 'stages'
     | 'fit'
+    | 'readings'
+    | 'typeIn'
     | 'paper'
     | 'fullSize'
     | 'pack'
@@ -190,13 +192,36 @@ export const ROUTES = [
     title: 'What are all the numbers?',
     seenFrom: '',
   },
-  { path: '/i/:id/stages', view: 'stages', group: 'work', name: 'Stages', title: 'What has been done?', seenFrom: '' },
+  {
+    path: '/i/:id/stages',
+    view: 'stages',
+    group: 'work',
+    name: 'Stages',
+    title: 'What has been done?',
+    seenFrom: '',
+  },
   {
     path: '/i/:id/fit',
     view: 'fit',
     group: 'work',
     name: 'Already built',
     title: 'What is already built and no longer fits?',
+    seenFrom: '',
+  },
+  {
+    path: '/i/:id/readings',
+    view: 'readings',
+    group: 'work',
+    name: 'Readings',
+    title: 'What was measured?',
+    seenFrom: '',
+  },
+  {
+    path: '/i/:id/typeIn',
+    view: 'typeIn',
+    group: 'work',
+    name: 'Type in',
+    title: 'What is pencilled on the sheet?',
     seenFrom: '',
   },
   {

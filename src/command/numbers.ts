@@ -1,11 +1,14 @@
+import { asBuilt } from '../core/asBuilt.ts'
 import { compute } from '../core/compute.ts'
 import { parseCommissionText } from '../files/commissionFile.ts'
+import { allowsValue } from '../record/allowsValue.ts'
+import { readingsInUse } from '../record/bench/measured.ts'
 import { readCommissionFile } from '../record/door.ts'
 import { accept, type Result, refuse } from '../record/result.ts'
 import { doorSentence } from '../words/doorProblem.ts'
 
 /**
- * Every number of a saved commission, with its findings, as JSON text. Refused with ONE line that names the field, for a file the door does not
+ * Every number of a saved commission with what was measured in the place of what was planned, and its findings, as JSON text. Refused with ONE line that names the field, for a file the door does not
  * let in; and, since JSON would hide it as null, for a number that is none.
  */
 export function writeNumbers(text: string): Result<string, string> {
@@ -13,7 +16,8 @@ export function writeNumbers(text: string): Result<string, string> {
   if (!parsed.ok) return refuse(doorSentence(parsed.problem))
   const read = readCommissionFile(parsed.value)
   if (!read.ok) return refuse(doorSentence(read.problem))
-  const { numbers, findings } = compute(read.value.plan)
+  const { plan } = asBuilt(read.value.plan, readingsInUse(read.value.facts), allowsValue)
+  const { numbers, findings } = compute(plan)
   const all = { ...numbers, findings }
   const unfit = findUnfit(all, '')
   return unfit === null

@@ -10,6 +10,8 @@ export type Figure = {
   readonly remainder: string | null
   /** mm, m, in, ", ft, thou, °, cm², sq in, l, cu in, cents, %, N, MPa, GPa, or nothing */
   readonly unit: string
+  /** A sign set after it, told of in a legend; left out where it has none. */
+  readonly noted?: string
   /** Code of the word that stands in place of a number; the word itself is in words/. */
   readonly word: 'flat' | 'none' | null
 }
@@ -39,5 +41,6 @@ export function figureText(figure: Figure): string {
   const gap = unit === '' || unit === '"' || unit === '°' || unit === '%' ? '' : ' '
   const remainder = figure.remainder === null ? '' : ` ${figure.remainder}`
   const before = figure.side === undefined ? figure.sign : `${figure.side} `
-  return `${before}${number}${gap}${unit}${remainder}`
+  const noted = figure.noted === undefined ? '' : ` ${figure.noted}`
+  return `${before}${number}${gap}${unit}${remainder}${noted}`
 }

@@ -9,10 +9,12 @@ import type { Column } from './pen.ts'
 import { CAUTION_KEYS, type CautionKey } from '../record/patterns/cautions.ts'
 import { columnOf, setOnPages } from './sheetPages.ts'
 import { STAGES } from '../record/patterns/stagePatterns.ts'
+import { stageFigures } from './stageFigures.ts'
 import { sawsNoProfile } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
 import { stageTables } from './stageTables.ts'
 import { orderOfStage } from './stageThen.ts'
+import { isFromReading, valuesOf } from './targetCell.ts'
 import { taperNote } from './taperNote.ts'
 
 /**
@@ -22,8 +24,10 @@ import { taperNote } from './taperNote.ts'
 export function layStageSheet(order: StageSheetOrder): readonly Page[] {
   if (order.stages.length === 0) return []
   const column = columnOf(order.paperSize, 'upright')
+  const { planned: _, ...plannedOrder } = order
   const runs = [
-    ...order.stages.map((stage, i) => layStage(order, stage, column, i === 0)),
+    // What a stage that is signed off was built to is on record; its targets are not spoken of as news.
+    ...order.stages.map((stage, i) => layStage(stage.done ? plannedOrder : order, stage, column, i === 0)),
     ...cautionsRun(order, column),
   ]
   const { stageSheet, titleBlock } = order.words.paper
@@ -58,6 +62,7 @@ function layStage(today: StageSheetOrder, asked: StageOnSheet, column: Column, i
       ? [whole(layNote(words.paper.signedOff(formatDate(then.on)), column), 0, true)]
       : []),
     whole(layWork(order, stage, column), 0.4, true),
+    ...(hasReadings(order, stage) ? [whole(layNote(words.paper.readingLegend, column), 0, true)] : []),
     ...(noProfile ? [whole(layNote(words.paper.profileOnRim, column), 0, true)] : []),
     whole(layInstructions(order, drawings, stage, column), 1, cautions.length > 0),
     ...(cautions.length > 0 ? [whole(layCautions(cautions, stage, column), 2, false)] : []),
@@ -101,3 +106,10 @@ function showsOf(order: StageSheetOrder, blocks: readonly Block[]): string {
   const places = order.stages.filter(({ id }) => blocks.some(({ stage }) => stage?.id === id)).map(({ place }) => place)
   return places.length === 0 ? cautionsInFull.toLowerCase() : titleBlock.stages(places, order.stagesTotal)
 }
+
+/** Whether any number a stage prints follows a reading. */
+const hasReadings = (order: StageSheetOrder, { key: stage }: StageOnSheet): boolean =>
+  order.planned !== undefined &&
+  stageFigures(order, stage).numbers.some((key) =>
+    valuesOf(order, key).some((value) => isFromReading(order, key, value)),
+  )

@@ -2,6 +2,7 @@ import type { Computed } from '../core/compute.ts'
 import type { NumberKey } from '../core/numbers.ts'
 import type { Drawing, DrawingName, EdgeMark, LabelWord, SeenFrom } from '../drawing/drawing.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
+import type { PlannedNumbers } from '../record/bench/follows.ts'
 import type { CautionKey } from '../record/patterns/cautions.ts'
 import type { StageDrawing, StageKey } from '../record/patterns/stages.ts'
 import type { CautionWords } from '../words/cautions.ts'
@@ -22,6 +23,8 @@ export interface StageSheetOrder {
     }
   }
   readonly computed: Pick<Computed, 'numbers' | 'findings'>
+  /** The numbers as planned, and the fields that gave way to what was measured since; left out where nothing was. */
+  readonly planned?: PlannedNumbers
   /** The stages to print, in building order. */
   readonly stages: readonly StageOnSheet[]
   /** How many stages the instrument has, printed or not. */

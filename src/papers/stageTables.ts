@@ -38,7 +38,7 @@ function tablesOf(order: StageSheetOrder, group: NumberGroup, stage: StageOnShee
 }
 
 /** The stations of a list as they are printed: one run for both sides, or one for each piece of side wood. */
-function stationRuns(order: StageSheetOrder, list: 'rim' | 'trebleRim'): readonly StationRun[] {
+export function stationRuns(order: StageSheetOrder, list: 'rim' | 'trebleRim'): readonly StationRun[] {
   const { rim, trebleRim } = order.computed.numbers
   const { sides, pieceOfSide } = order.words.paper
   if (list === 'rim') {
@@ -59,7 +59,7 @@ function stationRuns(order: StageSheetOrder, list: 'rim' | 'trebleRim'): readonl
 const stringNames = ({ doc }: StageSheetOrder): string[] => doc.plan.strings.set.map(({ note }) => formatNote(note))
 
 /** A list whose rows have names; null where it is another kind of list. */
-function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: StageOnSheet): NamedRows | null {
+export function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: StageOnSheet): NamedRows | null {
   const { numbers } = order.computed
   const { paper } = order.words
   const { sides, columns } = paper

@@ -21,8 +21,10 @@ export interface StageThen {
 export function orderOfStage(order: StageSheetOrder, { then }: StageOnSheet): StageSheetOrder {
   if (then === undefined) return order
   const { plan, tolerances, computed } = then
+  // What was measured since, and what is planned now, is no matter of what was signed off.
+  const { planned: _planned, ...others } = order
   return {
-    ...order,
+    ...others,
     doc: { ...order.doc, plan, tolerances },
     computed,
     drawingOf: (name) => drawnOnce(computed, plan, name),

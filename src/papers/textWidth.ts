@@ -75,6 +75,7 @@ export function figureParts(figure: Figure, word: string, sizePt: number): reado
   if (tight) parts.push({ text: unit === '"' ? '″' : unit, scale: 1, raise: 0 })
   else if (unit !== '') parts.push({ text: `\u00a0${unit}`, scale: unitScale, raise: 0 })
   if (remainder !== null) parts.push({ text: `\u00a0${remainder.replace('-', '−')}`, scale: unitScale, raise: 0 })
+  if (figure.noted !== undefined) parts.push({ text: `\u2009${figure.noted}`, scale: unitScale, raise: 0.3 })
   return parts.filter((part) => part.text !== '')
 }
 export interface FigurePart {

@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useMemo, useState } from 'react'
 import { printPage } from '../device/printPage.ts'
 import { stagePaper } from '../papers/paperId.ts'
 import { todayHere } from '../device/today.ts'
@@ -20,10 +20,16 @@ export function PaperView() {
   const computed = useCommission((state) => state.computed)
   const facts = useCommission((state) => state.facts)
   const shop = useShop((state) => state.shop)
-  const { commission } = useWorkshop()
+  const { commission, computedOf } = useWorkshop()
   const press = usePress()
   const order = usePressOrder()
   const [asked] = useState(takeAskedStage)
+  const plan = useCommission((state) => state.record?.doc.plan ?? null)
+  const taken = useCommission((state) => state.taken)
+  const planned = useMemo(
+    () => (plan === null || taken.length === 0 ? null : { numbers: computedOf(plan).numbers, taken }),
+    [plan, taken, computedOf],
+  )
   if (doc === null || computed === null) return null
   const print = (stageIds: readonly string[]): void => {
     printPage()
@@ -41,6 +47,7 @@ export function PaperView() {
     <StageSheetView
       doc={doc}
       computed={computed}
+      planned={planned}
       shop={shop}
       revisionCode={revision}
       dateIso={todayHere()}

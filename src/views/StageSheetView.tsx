@@ -5,6 +5,7 @@ import type { StageOnSheet } from '../papers/stageSheetOrder.ts'
 import type { StageThen } from '../papers/stageThen.ts'
 import { stageDrawing } from '../papers/stageDrawing.ts'
 import { layStageSheet } from '../papers/stageSheet.ts'
+import type { PlannedNumbers } from '../record/bench/follows.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
 import { STAGE_DRAWINGS, type StageDrawing, type StageKey } from '../record/patterns/stages.ts'
 import type { Drawing } from '../drawing/drawing.ts'
@@ -17,6 +18,8 @@ import './stageSheet.css'
 export interface StageSheetViewProps {
   readonly doc: CommissionDoc
   readonly computed: Computed
+  /** The numbers as planned, where something was measured that others follow. */
+  readonly planned?: PlannedNumbers | null
   readonly shop: ShopDoc
   readonly revisionCode: string
   /** Today, ISO: what the sheet is dated. */
@@ -36,7 +39,19 @@ const words = STAGE_SHEET_VIEW_WORDS
 
 /** Which stages go on paper, on which paper, and the pages as they will come out. */
 export function StageSheetView(props: StageSheetViewProps) {
-  const { doc, computed, shop, revisionCode, dateIso, stages, doneStages, thenOf, onPrint, firstChosen } = props
+  const {
+    doc,
+    computed,
+    planned = null,
+    shop,
+    revisionCode,
+    dateIso,
+    stages,
+    doneStages,
+    thenOf,
+    onPrint,
+    firstChosen,
+  } = props
   const [chosen, setChosen] = useState<ReadonlySet<string>>(() => new Set(firstChosen ?? stages.map(({ id }) => id)))
   const [paperSize, setPaperSize] = useState<PaperSize>(shop.paperSize)
   const { plan } = doc
@@ -51,6 +66,7 @@ export function StageSheetView(props: StageSheetViewProps) {
       layStageSheet({
         doc,
         computed,
+        ...(planned === null ? {} : { planned }),
         shop,
         stages: stages.flatMap(({ id, key }, i) =>
           printed.has(id) ? [onSheet({ id, key, place: i + 1, done: doneStages.has(id) }, thenOf?.(id))] : [],
@@ -62,7 +78,7 @@ export function StageSheetView(props: StageSheetViewProps) {
         drawingOf: (name) => drawings.get(name) ?? null,
         words: PAPER_LETTERING,
       }),
-    [doc, computed, shop, stages, printed, doneStages, thenOf, paperSize, revisionCode, dateIso, drawings],
+    [doc, computed, planned, shop, stages, printed, doneStages, thenOf, paperSize, revisionCode, dateIso, drawings],
   )
   const chosenCount = stages.filter(({ id }) => chosen.has(id)).length
   const toggle = (id: string): void => {

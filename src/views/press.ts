@@ -1,6 +1,8 @@
 import { createContext, useContext } from 'react'
+import type { Plan } from '../core/plan.ts'
 import type { PaperId } from '../papers/paperId.ts'
 import type { CommissionDoc, ShopDoc } from '../record/commission.ts'
+import type { PlannedNumbers } from '../record/bench/follows.ts'
 import type { PaperPrint } from '../record/printed.ts'
 import type { SignedOff } from '../state/signedOff.ts'
 
@@ -15,6 +17,8 @@ export interface PressOrder {
   readonly doneStages: readonly string[]
   /** What signed stages were built to: their sheets show that, whatever the plan has become. */
   readonly signed?: readonly SignedOff[]
+  /** The plan as it was drawn, and the fields that gave way to what was measured; left out where nothing was. */
+  readonly planned?: { readonly plan: Plan; readonly taken: PlannedNumbers['taken'] }
   readonly dateIso: string
 }
 

@@ -56,6 +56,7 @@ export const TABLE_WORDS = {
   tolerance: 'Tolerance',
   rings: 'Rings of the rosette',
   standing: 'Standing',
+  planned: 'Planned',
   wholeWidth: 'Whole width',
   standsAt: 'Stands at',
   foundCaption: 'Bouts and waist as found',

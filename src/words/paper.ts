@@ -27,6 +27,9 @@ export const PAPER_WORDS = {
     piece: 'Piece',
   },
   work: STAGE_WORK_WORDS,
+  /** Stands after a target that follows a reading; a note under the heading of the stage says so. */
+  readingSign: '†',
+  readingLegend: '† From your reading: the plan has another figure here.',
   done: 'Done, date',
   alreadyDone: 'signed off',
   signedOff: (day: string) => `Signed off on ${day}: numbers as they were then.`,

@@ -21,7 +21,7 @@ const OTHER_PLACES: Readonly<Record<string, string>> = {
   plan: 'The whole plan',
   tolerances: 'Tolerances',
   stages: 'Order of stages',
-  facts: 'A stage signed off or taken back',
+  facts: 'Work at the bench',
   name: 'Name of the shop',
   'units.bodyLength': 'Unit of lengths on the body',
   'units.domeRadius': 'Unit of dome radii',

@@ -99,7 +99,7 @@ export async function write(field: Locator, text: string): Promise<void> {
 export async function turnTo(page: Page, name: string): Promise<void> {
   const link = page.getByRole('navigation').getByRole('link', { name, exact: true })
   await page.getByRole('navigation').first().waitFor()
-  for (const group of ['Body', 'Box', 'Neck', 'Paper']) {
+  for (const group of ['Body', 'Box', 'Neck', 'Work', 'Paper']) {
     if ((await link.count()) > 0) break
     // It lies in a part of the register that is not open.
     await press(page, page.getByRole('navigation').getByRole('link', { name: group, exact: true }))

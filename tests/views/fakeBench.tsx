@@ -1,11 +1,14 @@
 import { type ReactNode, useMemo, useState } from 'react'
 import type { NumberKey } from '../../src/core/catalogue.ts'
+import { asBuilt } from '../../src/core/asBuilt.ts'
+import type { Reading } from '../../src/core/asBuilt/reading.ts'
 import { compute } from '../../src/core/compute.ts'
 import type { Fixtures } from '../../src/core/fixture.ts'
 import type { Origin } from '../../src/core/instrument/placeByX.ts'
 import type { Plan } from '../../src/core/plan.ts'
 import type { PlanField } from '../../src/core/planFields.ts'
 import { STARTING_UNITS, type ShopUnits } from '../../src/core/quantity.ts'
+import { allowsValue } from '../../src/record/allowsValue.ts'
 import { beginCommission, beginShop } from '../../src/record/changes/begin.ts'
 import type { Change, CommissionRecord, ShopDoc, ShopRecord } from '../../src/record/commission.ts'
 import { editDocument, type Recipe } from '../../src/record/edit.ts'
@@ -34,6 +37,7 @@ const nextId = (): string => {
 }
 const DEVICE = '0e000000-0000-4000-8000-000000000001'
 const MOMENT = '2027-03-12T10:00:00.000Z'
+const NOTHING_READ: readonly Reading[] = []
 const metaOf = (gesture: string) => ({ deviceId: DEVICE, at: MOMENT, gesture, newId: nextId })
 
 export function watchedBench(plan: Plan): Watched {
@@ -86,6 +90,7 @@ export function FakeBench({
   fixtures = {},
   taps = {},
   families = {},
+  readings = NOTHING_READ,
   children,
 }: {
   readonly watched: Watched
@@ -95,6 +100,8 @@ export function FakeBench({
   /** Boxes it has tapped, and the families of its instruments. */
   readonly taps?: ShopDoc['taps']
   readonly families?: SheetBench['families']
+  /** What was measured since it was planned. */
+  readonly readings?: readonly Reading[]
   readonly children: ReactNode
 }) {
   const [record, setRecord] = useState(watched.record)
@@ -103,15 +110,29 @@ export function FakeBench({
   const [lit, light] = useState<NumberRef | null>(null)
   const [helpOf, openHelp] = useState<NumberKey | null>(null)
   const { doc } = record
-  const computed = useMemo(() => compute(doc.plan), [doc.plan])
+  const built = useMemo(() => asBuilt(doc.plan, readings, allowsValue), [doc.plan, readings])
+  const computed = useMemo(() => compute(built.plan), [built.plan])
+  const planned = useMemo(
+    () =>
+      built.taken.length === 0
+        ? null
+        : {
+            ...compute(doc.plan),
+            taken: built.taken,
+            dayOf: () => MOMENT.slice(0, 10),
+            goToReadings: () => undefined,
+          },
+    [doc.plan, built],
+  )
   const bench: SheetBench = {
     id: record.id,
     number: doc.number,
     title: doc.title,
     family: doc.family,
     plan: doc.plan,
-    builtPlan: doc.plan,
+    builtPlan: built.plan,
     computed,
+    planned,
     units,
     origin,
     tolerances: { own: doc.tolerances, shop: {} },

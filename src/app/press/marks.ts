@@ -12,7 +12,9 @@ const NEUTRAL = { revisionCode: '', dateIso: '2000-01-01' }
  * marked by what they draw, so that another sheet in the printer changes none; what was signed off changes no stage sheet.
  */
 export function marksOf(order: PressOrder, papers: readonly string[]): readonly PaperPrint[] {
-  const maker = openPaperMaker({ ...order, doneStages: [] }, NEUTRAL)
+  // Signs beside what follows a reading say no more than the figures do.
+  const { planned: _, ...shown } = order
+  const maker = openPaperMaker({ ...shown, doneStages: [] }, NEUTRAL)
   return papers.flatMap((id) => {
     const paper = parsePaperId(id)
     if (paper === null) return []

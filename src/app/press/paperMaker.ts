@@ -15,6 +15,7 @@ import { type PaperId, parsePaperId, templatePaper, type WholePaper } from '../.
 import type { PaperOrder } from '../../papers/paperOrder.ts'
 import { laySpecification } from '../../papers/specification.ts'
 import { stageDrawing } from '../../papers/stageDrawing.ts'
+import type { StageSheetOrder } from '../../papers/stageSheetOrder.ts'
 import { layStageSheet } from '../../papers/stageSheet.ts'
 import { inOrder } from '../../record/order.ts'
 import type { StageDrawing } from '../../record/patterns/stages.ts'
@@ -42,7 +43,7 @@ interface LaidTemplate {
 
 /** The maker of papers of an order. `stated` is the revision and the day they carry. */
 export function openPaperMaker(
-  { doc, revision, shop, doneStages, signed = [], dateIso }: PressOrder,
+  { doc, revision, shop, doneStages, signed = [], dateIso, planned }: PressOrder,
   stated: { readonly revisionCode: string; readonly dateIso: string } = { revisionCode: revision, dateIso },
 ): PaperMaker {
   const { plan } = doc
@@ -85,10 +86,14 @@ export function openPaperMaker(
     return last.laid
   }
 
+  const plannedNumbers = (): Pick<StageSheetOrder, 'planned'> =>
+    planned === undefined ? {} : { planned: { numbers: compute(planned.plan).numbers, taken: planned.taken } }
+
   function pagesOf(papers: readonly PaperId[]): readonly Page[] {
     const asked = new Set(papers)
     const sheet = stages.flatMap((stage) => (asked.has(`stage:${stage.id}`) ? [{ ...stage, ...thenOf(stage.id) }] : []))
-    if (sheet.length > 0) return layStageSheet({ ...order, stages: sheet, stagesTotal: stages.length })
+    if (sheet.length > 0)
+      return layStageSheet({ ...order, ...plannedNumbers(), stages: sheet, stagesTotal: stages.length })
     const paper = papers[0] === undefined ? null : parsePaperId(papers[0])
     if (paper === null || paper.kind === 'stage') return []
     if (paper.kind === 'whole') return LAY[paper.paper](order)

@@ -27,7 +27,7 @@ const ROW_MM = 9.8
 const HEAD_MM = 5.5
 const NAME_MM = 34
 const WITHIN_MM = 17
-const MOST_RINGS = 3
+export const MOST_RINGS = 3
 
 /** The rings of the rosette side by side, three at most, a row for each number. More rings take further tables. */
 export function ringsPieces(

@@ -57,10 +57,14 @@ interface Group {
 /** A row for each name with some of its numbers side by side; columns that do not fit beside the others take a further table. No rows: nothing. */
 export function rowsPieces(order: StageSheetOrder, rows: NamedRows, stage: StageOnSheet, column: Column): Piece[] {
   if (rows.names.length === 0 || rows.keys.length === 0) return []
-  return tablesOf(rows, column.widthMm - NAME_MM + GUTTER_MM).map((keys, i) =>
+  return columnsTogether(rows, column).map((keys, i) =>
     rowsPiece(order, { ...rows, title: i === 0 ? rows.title : null, keys }, stage, column),
   )
 }
+
+/** The columns of each table on a page of this width. */
+export const columnsTogether = (rows: NamedRows, column: Pick<Column, 'widthMm'>): readonly (readonly NumberKey[])[] =>
+  tablesOf(rows, column.widthMm - NAME_MM + GUTTER_MM)
 
 /** The columns of each table: as many as fit beside each other, in their order, and as even as that allows. */
 function tablesOf({ keys, boxesOf }: NamedRows, roomMm: number): NumberKey[][] {

@@ -29,10 +29,26 @@ export function usePressOrder(): PressOrder | null {
   const revision = useRevisionCode()
   const facts = useCommission((state) => state.facts)
   const shop = useShop((state) => state.shop)
+  const planned = usePlannedPlan()
   if (doc === null) return null
   const done = [...stagesDone(facts).values()]
   const signed = done.flatMap(({ id }) => commission.signedOff(id) ?? [])
-  return { doc, revision, shop, doneStages: done.map(({ stageId }) => stageId), signed, dateIso: todayHere() }
+  return {
+    doc,
+    revision,
+    shop,
+    doneStages: done.map(({ stageId }) => stageId),
+    signed,
+    dateIso: todayHere(),
+    ...planned,
+  }
+}
+
+/** The plan as drawn, where something was measured that numbers follow. */
+function usePlannedPlan(): Pick<PressOrder, 'planned'> {
+  const plan = useCommission((state) => state.record?.doc.plan ?? null)
+  const taken = useCommission((state) => state.taken)
+  return plan === null || taken.length === 0 ? {} : { planned: { plan, taken } }
 }
 
 /** Has papers made beside the screen, hands the file over, and notes in the record what left. */

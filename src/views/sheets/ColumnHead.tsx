@@ -1,5 +1,6 @@
 import type { NumberKey } from '../../core/catalogue.ts'
 import type { Quantity, ShopUnits } from '../../core/quantity.ts'
+import { ReadingMark } from '../../ui/ReadingMark.tsx'
 import { columnUnit } from './columnUnit.ts'
 
 interface Props {
@@ -7,11 +8,13 @@ interface Props {
   readonly quantity: Quantity | null
   readonly units: ShopUnits
   /** The number the column is about, and the way to what it is. */
+  /** Something under it came out otherwise than planned. */
+  readonly isFromReading?: boolean
   readonly about?: { readonly key: NumberKey; readonly openHelp: (key: NumberKey) => void } | null
 }
 
 /** Head of a column: its name, and the unit of what stands under it. */
-export function ColumnHead({ heading, quantity, units, about = null }: Props) {
+export function ColumnHead({ heading, quantity, units, isFromReading = false, about = null }: Props) {
   const unit = columnUnit(quantity, units)
   return (
     <th scope="col" data-figures={quantity !== null}>
@@ -22,6 +25,7 @@ export function ColumnHead({ heading, quantity, units, about = null }: Props) {
           {heading}
         </button>
       )}
+      {isFromReading && <ReadingMark />}
       {unit !== '' && <span className="column-unit"> {unit}</span>}
     </th>
   )

@@ -2,14 +2,15 @@ import { memo } from 'react'
 import type { NumberKey } from '../../core/catalogue.ts'
 import type { Quantity, ShopUnits } from '../../core/quantity.ts'
 import { evenPlaces } from '../../format/evenPlaces.ts'
-import type { Figure } from '../../format/figure.ts'
+import { type Figure, figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
+import { FROM_READING_WORDS } from '../../words/fromReading.ts'
 import { WrittenCell } from './CellFigure.tsx'
 import { ColumnHead } from './ColumnHead.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
 import { TableScroll } from './TableScroll.tsx'
-import { type FigureTable, figureWord } from './tableText.ts'
+import { type FigureTable, figureWord, isFromReading, plannedCell } from './tableText.ts'
 
 interface Props {
   readonly table: FigureTable
@@ -51,8 +52,10 @@ const Rows = memo(function Rows({ table, caption, keys, keysOf, units, openHelp 
             {table.columns.map((column, i) => (
               <ColumnHead
                 key={column.heading}
-                {...column}
+                heading={column.heading}
+                quantity={column.quantity}
                 units={units}
+                isFromReading={isFromReading(table, i, units)}
                 about={aboutOf(keysOf === 'columns' ? keys[i] : null)}
               />
             ))}
@@ -63,7 +66,7 @@ const Rows = memo(function Rows({ table, caption, keys, keysOf, units, openHelp 
             <tr key={String(i)}>
               <th scope="row">{named(String(head), keysOf === 'rows' ? keys[i] : null)}</th>
               {table.columns.slice(1).map(({ heading, quantity }, j) => (
-                <td key={heading} data-figures={quantity !== null}>
+                <td key={heading} data-figures={quantity !== null} title={plannedTitle(table, j + 1, i, units)}>
                   <Cell cell={columns[j]?.[i] ?? ''} quantity={quantity} units={units} />
                 </td>
               ))}
@@ -84,6 +87,16 @@ function cellsOf(table: FigureTable, at: number, units: ShopUnits): readonly (Fi
     cells.map((cell) => formatQuantity(typeof cell === 'number' ? cell : 'none', quantity, units)),
   )
   return cells.map((cell, i) => (typeof cell === 'string' ? figureWord(cell) : (figures[i] ?? '')))
+}
+
+/** What was planned in a cell that came out otherwise. */
+function plannedTitle(table: FigureTable, at: number, row: number, units: ShopUnits): string | undefined {
+  const column = table.columns[at]
+  const planned = plannedCell(column, row, table.rows[row]?.[at] ?? '', units)
+  if (planned === null || column === undefined || column.quantity === null) return undefined
+  const text =
+    typeof planned === 'string' ? figureWord(planned) : figureText(formatQuantity(planned, column.quantity, units))
+  return FROM_READING_WORDS.planned(text)
 }
 
 function Cell({ cell, quantity, units }: { cell: Figure | string; quantity: Quantity | null; units: ShopUnits }) {

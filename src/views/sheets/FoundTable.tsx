@@ -6,6 +6,7 @@ import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { OUTLINE_WORDS, TABLE_WORDS } from '../../words/bodySheets.ts'
 import { ORIGIN_WORDS } from '../../words/measuring.ts'
 import { FigureRows } from './FigureRows.tsx'
+import { usePlannedColumn } from './planned.ts'
 import { TableTools } from './TableTools.tsx'
 import type { FigureTable } from './tableText.ts'
 import { useSheetBench } from './sheetBench.ts'
@@ -25,11 +26,22 @@ export function FoundTable() {
       ? distanceOfXMm({ origin, lengthMm: geometry.lengthMm, saddleLineMm: numbers.scale.saddleLineMm }, at)
       : at
   const first = (key: NumberKey): Figure => readNumbers(numbers, key)[0] ?? 'none'
+  const planned = usePlannedColumn()
+  const plannedOf = (of: 'width' | 'at', tell: (value: Figure) => Figure) => {
+    const cells = BOUTS.map((bout) => planned(bout[of]).planned?.[0] as Figure | undefined)
+    return cells.some((cell) => cell !== undefined)
+      ? { planned: cells.map((cell, i) => tell(cell ?? first(BOUTS[i]?.[of] ?? 'body.waistMm'))) }
+      : {}
+  }
   const table: FigureTable = {
     columns: [
       { heading: TABLE_WORDS.place, quantity: null },
-      { heading: TABLE_WORDS.wholeWidth, quantity: 'bodyLength' },
-      { heading: `${TABLE_WORDS.standsAt}, ${ORIGIN_WORDS[origin].from}`, quantity: 'bodyLength' },
+      { heading: TABLE_WORDS.wholeWidth, quantity: 'bodyLength', ...plannedOf('width', (value) => value) },
+      {
+        heading: `${TABLE_WORDS.standsAt}, ${ORIGIN_WORDS[origin].from}`,
+        quantity: 'bodyLength',
+        ...plannedOf('at', told),
+      },
     ],
     rows: BOUTS.map(({ width, at }) => [NUMBER_NAMES[width], first(width), told(first(at))]),
   }

@@ -27,10 +27,14 @@ function InsideOfSide({ side, leads }: { readonly side: HalfName; readonly leads
 
 /** What goes inside the rim? */
 export function LiningsSheet() {
-  const { computed, plan } = useSheetBench()
+  const { computed, plan, planned } = useSheetBench()
   const { numbers, geometry } = computed
   const [placeMm, setPlaceMm] = useState(0)
   const here = useMemo(() => rimRowAt(geometry.rimSite, placeMm), [geometry, placeMm])
+  const plannedHere = useMemo(
+    () => (planned === null ? null : rimRowAt(planned.geometry.rimSite, placeMm)),
+    [planned, placeMm],
+  )
   const place = useMemo(() => placeAt(numbers.places, here.alongOuterMm), [numbers, here])
   const station = useMemo(() => placeAt(numbers.rim, here.alongOuterMm), [numbers, here])
   const named = place === null ? undefined : numbers.places[place]
@@ -57,6 +61,7 @@ export function LiningsSheet() {
               number={`${rows}[].topProudOuterMm`}
               row={row}
               value={here.topProudOuterMm}
+              plannedValue={plannedHere?.topProudOuterMm ?? null}
               name={LININGS_WORDS.topHere}
               size={72}
             />
@@ -64,6 +69,7 @@ export function LiningsSheet() {
               number={`${rows}[].backProudOuterMm`}
               row={row}
               value={here.backProudOuterMm}
+              plannedValue={plannedHere?.backProudOuterMm ?? null}
               name={LININGS_WORDS.backHere}
               size={72}
             />

@@ -8,6 +8,7 @@ import { FIELD_WORDS } from '../../words/fields.ts'
 import { NUMBER_WORDS } from '../../words/numbers.ts'
 import { HELP_WORDS, TOOL_WORDS } from '../../words/bodySheets.ts'
 import { STANDING_WORDS } from '../../words/measuring.ts'
+import { BuiltAndPlanned } from './BuiltAndPlanned.tsx'
 import { isInUse } from './fieldsInUse.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { FIRST_TOLERANCE, ToleranceField } from './ToleranceField.tsx'
@@ -50,6 +51,7 @@ export function NumberHelp({ number, onClose }: { readonly number: NumberKey; re
           <p>{formula}</p>
           <p className="second">{from}</p>
         </section>
+        <BuiltAndPlanned number={number} />
         {first !== null && (
           <section>
             <h3>{HELP_WORDS.tolerance}</h3>

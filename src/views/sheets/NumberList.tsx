@@ -6,10 +6,13 @@ import { standingOf } from '../../record/standing.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
+import { ReadingMark } from '../../ui/ReadingMark.tsx'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { TABLE_WORDS } from '../../words/bodySheets.ts'
 import { ORIGIN_WORDS } from '../../words/measuring.ts'
+import { FROM_READING_WORDS } from '../../words/fromReading.ts'
 import { ESTIMATE_MARK, FIGURE_WORDS } from '../../words/sheets.ts'
+import { plannedBeside, plannedText } from './planned.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
 
@@ -21,7 +24,8 @@ interface Props {
 
 /** Numbers that stand once, a line each: name, value, the same from the maker's origin where it is a place, tolerance. */
 export function NumberList({ keys, leavesOutNone = false }: Props) {
-  const { computed, plan, units, origin, tolerances } = useSheetBench()
+  const bench = useSheetBench()
+  const { computed, plan, units, origin, tolerances } = bench
   const { openHelp } = useSheetPointer()
   const { numbers, geometry } = computed
   const layout = { origin, lengthMm: geometry.lengthMm, saddleLineMm: numbers.scale.saddleLineMm }
@@ -47,6 +51,7 @@ export function NumberList({ keys, leavesOutNone = false }: Props) {
           if (leavesOutNone && value === 'none') return null
           const fromOrigin = told(value, key)
           const tolerance = toleranceOf(key)
+          const before = plannedBeside(bench, key)
           return (
             <tr key={key}>
               <th scope="row">
@@ -54,6 +59,7 @@ export function NumberList({ keys, leavesOutNone = false }: Props) {
                   {NUMBER_NAMES[key]}
                 </button>
                 {standingOf(key, plan) === 'estimate' && <em> ({ESTIMATE_MARK})</em>}
+                {before !== null && <ReadingMark />}
               </th>
               <td>
                 <FigureText figure={formatQuantity(value, quantity, units)} words={FIGURE_WORDS} />
@@ -62,6 +68,9 @@ export function NumberList({ keys, leavesOutNone = false }: Props) {
                     {' '}
                     (<FigureText figure={formatQuantity(fromOrigin, quantity, units)} /> {ORIGIN_WORDS[origin].from})
                   </span>
+                )}
+                {before !== null && (
+                  <span className="second small"> {FROM_READING_WORDS.planned(plannedText(before, key, units))}</span>
                 )}
               </td>
               <td>{tolerance === null ? '' : `± ${figureText(formatQuantity(tolerance, quantity, units))}`}</td>

@@ -14,6 +14,7 @@ import { FigureRows } from './FigureRows.tsx'
 import { NumberList } from './NumberList.tsx'
 import { OriginSwitch } from './OriginSwitch.tsx'
 import { groupNumbers, type PartNumbers } from './numberGroups.ts'
+import { plannedBeside, usePlannedColumn } from './planned.ts'
 import { QuestionSheet } from './QuestionSheet.tsx'
 import { rowNames } from './rowNames.ts'
 import { useSheetBench } from './sheetBench.ts'
@@ -86,6 +87,7 @@ interface RowsTableProps {
 
 function RowsTable({ of, keys, isAlone }: RowsTableProps) {
   const { computed, plan } = useSheetBench()
+  const planned = usePlannedColumn()
   const { numbers } = computed
   const count = keys[0] === undefined ? 0 : readNumbers(numbers, keys[0]).length
   if (count === 0) return null
@@ -96,7 +98,7 @@ function RowsTable({ of, keys, isAlone }: RowsTableProps) {
   const table: FigureTable = {
     columns: [
       { heading: head, quantity: null },
-      ...shown.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
+      ...shown.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity, ...planned(key) })),
     ],
     rows: names.map((name, i) => [name, ...columns.map((column) => column[i] ?? 'none')]),
   }
@@ -111,12 +113,18 @@ function RowsTable({ of, keys, isAlone }: RowsTableProps) {
 
 /** All numbers that stand once, as one table for a file: each in its own unit, which then stands in a column. */
 function useAllNumbers(): () => FigureTable {
-  const { computed, plan, units } = useSheetBench()
+  const bench = useSheetBench()
+  const { computed, plan, units, planned } = bench
   return () => {
     const keys = groupNumbers('').flatMap(({ single }) => single)
+    const plannedOf = (key: NumberKey): string => {
+      const before = plannedBeside(bench, key)
+      return before === null ? '' : text(before, key)
+    }
+    const more = planned === null ? [] : [TABLE_WORDS.planned]
     const text = (value: Figure, key: NumberKey) => figureText(formatQuantity(value, CATALOGUE[key].quantity, units))
     return {
-      columns: [TABLE_WORDS.name, TABLE_WORDS.value, TABLE_WORDS.standing].map((heading) => ({
+      columns: [TABLE_WORDS.name, TABLE_WORDS.value, TABLE_WORDS.standing, ...more].map((heading) => ({
         heading,
         quantity: null,
       })),
@@ -124,6 +132,7 @@ function useAllNumbers(): () => FigureTable {
         NUMBER_NAMES[key],
         text(readNumbers(computed.numbers, key)[0] ?? 'none', key),
         standingOf(key, plan) === 'estimate' ? ESTIMATE_MARK : standingOf(key, plan),
+        ...more.map(() => plannedOf(key)),
       ]),
     }
   }

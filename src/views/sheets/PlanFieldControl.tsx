@@ -13,6 +13,7 @@ import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { FIELD_WORDS } from '../../words/fields.ts'
 import { HEARD_EXAMPLE, OPEN_WORDS } from '../../words/fields/box.ts'
 import { choicesOf } from '../../words/fields/choices.ts'
+import { BuiltLine } from './BuiltLine.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { type FieldHand, useDocumentFieldInHand } from './useSheetField.ts'
 
@@ -48,18 +49,21 @@ export function PlanFieldControl(props: Props) {
   const { plan, units, readOnly, newId, edit, draftOf, keepDraft, dropDraft } = useSheetBench()
   const { field } = props
   return (
-    <Control
-      {...props}
-      value={planValue(plan, field)}
-      units={units}
-      pitchHz={field === 'air.heardHz' ? plan.strings.pitchHz : null}
-      draft={draftOf(`plan.${field}`)}
-      readOnly={readOnly}
-      newId={newId}
-      edit={edit}
-      keepDraft={keepDraft}
-      dropDraft={dropDraft}
-    />
+    <>
+      <Control
+        {...props}
+        value={planValue(plan, field)}
+        units={units}
+        pitchHz={field === 'air.heardHz' ? plan.strings.pitchHz : null}
+        draft={draftOf(`plan.${field}`)}
+        readOnly={readOnly}
+        newId={newId}
+        edit={edit}
+        keepDraft={keepDraft}
+        dropDraft={dropDraft}
+      />
+      <BuiltLine field={field} />
+    </>
   )
 }
 

@@ -5,10 +5,12 @@ import type { HalfName } from '../../drawing/innerFace.ts'
 import { PART_WORDS } from '../../words/parts.ts'
 import { SIDES_WORDS } from '../../words/bodySheets.ts'
 import { RimTable } from './RimTable.tsx'
-import { type RimColumn, rimTable } from './rimColumns.ts'
+import { usePlannedColumn } from './planned.ts'
+import { type RimColumn, rimKey, type RimList, rimTable } from './rimColumns.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetPointer } from './sheetPointer.ts'
 import { sideInHand } from './sideInHand.ts'
+import { type FigureTable, joinTables } from './tableText.ts'
 import { TableTools } from './TableTools.tsx'
 import { useLayout } from './useLayout.ts'
 
@@ -28,7 +30,7 @@ interface Props {
  * after the figures and drawings have, and always with the latest numbers there are.
  */
 export function RimTables({ columns, fileName, side = 'bass', placeMm, alongBlankMm = null, onPlace }: Props) {
-  const { computed: latest, units } = useSheetBench()
+  const { computed: latest, planned: before, units } = useSheetBench()
   const computed = useDeferredValue(latest)
   const { openHelp } = useSheetPointer()
   const layout = useLayout('outerFace', computed, side)
@@ -44,7 +46,13 @@ export function RimTables({ columns, fileName, side = 'bass', placeMm, alongBlan
   const takePlace = useCallback((row: number) => take(places, row), [take, places])
   const takeStation = useCallback((row: number) => take(stations, row), [take, stations])
   const isOwn = stationList === 'trebleRim'
-  const shared = { columns, layout, units, openHelp }
+  const plannedColumn = usePlannedColumn()
+  const table = (): FigureTable => {
+    const of = (rows: readonly (RimRow | TrebleRow)[], list: RimList) =>
+      rimTable(rows, columns, layout, (column) => plannedColumn(rimKey(list, column)))
+    return joinTables(of(places, placeList), of(stations, stationList))
+  }
+  const shared = { columns, layout, units, openHelp, planned: before }
   const placesCaption = isOwn ? PART_WORDS.treblePlaces : SIDES_WORDS.places
   const stationsCaption = isOwn ? PART_WORDS.trebleRim : SIDES_WORDS.stations
   return (
@@ -59,7 +67,7 @@ export function RimTables({ columns, fileName, side = 'bass', placeMm, alongBlan
         onChoose={takePlace}
       />
       <h2 id={id}>{stationsCaption}</h2>
-      <TableTools table={() => rimTable([...places, ...stations], columns, layout)} fileName={fileName} />
+      <TableTools table={table} fileName={fileName} />
       <RimTable
         {...shared}
         rows={stations}

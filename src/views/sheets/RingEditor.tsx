@@ -8,7 +8,7 @@ import { CountField } from '../../ui/CountField.tsx'
 import { LengthField, type LengthValue } from '../../ui/LengthField.tsx'
 import { FIELD_WORDS, JOIN_WORDS, RING_WORDS } from '../../words/fields.ts'
 import { ROSETTE_WORDS } from '../../words/bodySheets.ts'
-
+import { BuiltRingLine } from './BuiltLine.tsx'
 import { useSheetBench } from './sheetBench.ts'
 import { useSheetField } from './useSheetField.ts'
 
@@ -106,6 +106,8 @@ function RingValues({ id, ring, place, gapMm }: ValuesProps) {
     <div className="piece-values" data-long={units.bodyLength === 'fractionalInch'}>
       <LengthField label={label('innerRadiusMm')} binding={inner} range={RING_RANGES.innerRadiusMm} units={units} />
       <LengthField label={label('outerRadiusMm')} binding={outer} range={RING_RANGES.outerRadiusMm} units={units} />
+      <BuiltRingLine id={id} value="innerRadiusMm" />
+      <BuiltRingLine id={id} value="outerRadiusMm" />
       <ChoiceField label={label('join')} binding={join} choices={JOINS} />
       {ring.join === 'openUnderBoard' && (
         <LengthField label={label('gapMm')} binding={gap} range={RING_RANGES.gapMm} units={units} solvedMm={gapMm} />

@@ -7,7 +7,7 @@ import type { Sheet } from '../../words/sheets.ts'
 import { useFamilies } from '../useFamilies.ts'
 import { useCommission, useShop, useWorkshop } from '../workshop.ts'
 import { awaitField, focusField, goToAwaitedField } from './goToField.ts'
-import { type SheetBench, SheetBenchContext } from './sheetBench.ts'
+import { type PlannedBench, type SheetBench, SheetBenchContext } from './sheetBench.ts'
 import { sheetOfField } from './sheetOfField.ts'
 import { type SheetPointer, SheetPointerContext } from './sheetPointer.ts'
 import './sheets.css'
@@ -69,11 +69,13 @@ function Arrival({ sheet }: { readonly sheet: Sheet }) {
 }
 
 function useBenchOf(id: string): SheetBench | null {
-  const { commission, drafts, shop, newGesture } = useWorkshop()
+  const { commission, drafts, shop, newGesture, computedOf } = useWorkshop()
   const [, navigate] = useLocation()
   const doc = useCommission((state) => (state.id === id ? (state.record?.doc ?? null) : null))
   const builtPlan = useCommission((state) => (state.id === id ? (state.builtDoc?.plan ?? null) : null))
   const computed = useCommission((state) => (state.id === id ? state.computed : null))
+  const taken = useCommission((state) => state.taken)
+  const facts = useCommission((state) => state.facts)
   const readOnly = useCommission((state) => state.readOnly !== null)
   const shopDoc = useShop((state) => state.shop)
   const families = useFamilies()
@@ -96,6 +98,16 @@ function useBenchOf(id: string): SheetBench | null {
       }) satisfies Partial<SheetBench>,
     [id, commission, drafts, shop, newGesture, navigate],
   )
+  const plan = doc?.plan ?? null
+  const planned = useMemo<PlannedBench | null>(() => {
+    if (taken.length === 0 || plan === null) return null
+    return {
+      ...computedOf(plan),
+      taken,
+      dayOf: (readingId) => facts.find((fact) => fact.id === readingId)?.at.slice(0, 10) ?? null,
+      goToReadings: () => navigate(`/i/${id}/readings`),
+    }
+  }, [taken, plan, facts, computedOf, navigate, id])
   return useMemo(() => {
     if (doc === null || computed === null || builtPlan === null) return null
     return {
@@ -107,6 +119,7 @@ function useBenchOf(id: string): SheetBench | null {
       plan: doc.plan,
       builtPlan,
       computed,
+      planned,
       units: shopDoc.units,
       origin: shopDoc.origin,
       tolerances: { own: doc.tolerances, shop: shopDoc.tolerances },
@@ -116,5 +129,5 @@ function useBenchOf(id: string): SheetBench | null {
       readOnly,
       editShop: isShopOpen ? (recipe, gesture) => void shop.edit(recipe, gesture) : null,
     } satisfies SheetBench
-  }, [asked, id, doc, builtPlan, computed, readOnly, shopDoc, families, isShopOpen, shop])
+  }, [asked, id, doc, builtPlan, computed, planned, readOnly, shopDoc, families, isShopOpen, shop])
 }

@@ -3,6 +3,7 @@ import { readNumbers } from '../../core/numbers.ts'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { LININGS_WORDS } from '../../words/linings.ts'
 import { FigureRows } from './FigureRows.tsx'
+import { usePlannedColumn } from './planned.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { TableTools } from './TableTools.tsx'
 import type { FigureTable } from './tableText.ts'
@@ -34,12 +35,13 @@ interface Props {
 
 function BraceTable({ list, side }: Props) {
   const { numbers } = useSheetBench().computed
+  const planned = usePlannedColumn()
   const { caption, fileName } = SIDES[side]
   const keys: readonly NumberKey[] = NAMES.map((name) => `${list}[].${name}` as const)
   const table: FigureTable = {
     columns: [
       { heading: LININGS_WORDS.brace, quantity: null },
-      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
+      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity, ...planned(key) })),
     ],
     rows: numbers[list].map((_, i) => [String(i + 1), ...keys.map((key) => readNumbers(numbers, key)[i] ?? 'none')]),
   }

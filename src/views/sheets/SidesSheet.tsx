@@ -27,7 +27,7 @@ const MOST_TIMES = 20
 
 /** How deep is the side here? And where is the flat blank sawn? A treble side of its own is looked at apart from the bass side. */
 export function SidesSheet() {
-  const { computed, builtPlan } = useSheetBench()
+  const { computed, builtPlan, planned } = useSheetBench()
   const { numbers } = computed
   const isOwn = hasOwnTreble(computed)
   const [side, chooseSide] = useState<HalfName>('treble')
@@ -41,6 +41,10 @@ export function SidesSheet() {
   // A stroke shows in its field and in the figures at once; what is drawn follows them, all of it together.
   const later = useDeferredValue(computed)
   const laterPlan = useDeferredValue(builtPlan)
+  const plannedHere = useMemo(
+    () => (planned === null ? null : rowAtPlace(woodOf(planned.geometry, half), at).row),
+    [planned, half, at],
+  )
   const unmarked = useMemo(
     () => drawingOf('side', later, laterPlan, { heightsTimes, side: half }),
     [later, laterPlan, heightsTimes, half],
@@ -97,6 +101,7 @@ export function SidesSheet() {
               number={`${rows}[].depthMm`}
               row={row}
               value={here.depthMm}
+              plannedValue={plannedHere?.depthMm ?? null}
               name={SIDES_WORDS.depthHere}
               size={72}
             />
@@ -104,6 +109,7 @@ export function SidesSheet() {
               number={`${rows}[].cutWidthMm`}
               row={row}
               value={here.cutWidthMm}
+              plannedValue={plannedHere?.cutWidthMm ?? null}
               name={SIDES_WORDS.cutHere}
               size={72}
             />
@@ -111,6 +117,7 @@ export function SidesSheet() {
               number={`${rows}[].backBevelRad`}
               row={row}
               value={here.backBevelRad}
+              plannedValue={plannedHere?.backBevelRad ?? null}
               name={SIDES_WORDS.backBevelHere}
               size={72}
             />
@@ -118,6 +125,7 @@ export function SidesSheet() {
               number={`${rows}[].topBevelRad`}
               row={row}
               value={here.topBevelRad}
+              plannedValue={plannedHere?.topBevelRad ?? null}
               name={SIDES_WORDS.topBevelHere}
               size={72}
             />

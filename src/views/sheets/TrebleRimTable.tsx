@@ -6,9 +6,10 @@ import { TABLE_WORDS } from '../../words/bodySheets.ts'
 import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS } from '../../words/measuring.ts'
 import { FigureRows } from './FigureRows.tsx'
 import { isPlace, type RimColumn } from './rimColumns.ts'
+import { usePlannedColumn } from './planned.ts'
 import { useSheetBench } from './sheetBench.ts'
 import { TableTools } from './TableTools.tsx'
-import type { FigureTable } from './tableText.ts'
+import { type FigureTable, joinTables } from './tableText.ts'
 
 interface Props {
   readonly columns: readonly RimColumn[]
@@ -18,6 +19,7 @@ interface Props {
 /** Named places and stations of a treble side of its own, told from the tail; nothing where it mirrors the bass side. */
 export function TrebleRimTables({ columns, fileName }: Props) {
   const { trebleRim, treblePlaces } = useDeferredValue(useSheetBench().computed).numbers
+  const planned = usePlannedColumn()
   if (trebleRim.length === 0) return null
   const keys = columns.map((column) => `trebleRim[].${column}` as const)
   const tableOf = (rows: typeof trebleRim | typeof treblePlaces): FigureTable => ({
@@ -25,7 +27,11 @@ export function TrebleRimTables({ columns, fileName }: Props) {
       { heading: TABLE_WORDS.place, quantity: null },
       { heading: `${ALONG_WORDS.outerFace}, ${ORIGIN_WORDS.tail.from}`, quantity: 'bodyLength' },
       { heading: `${ALONG_WORDS.centreline}, ${ORIGIN_WORDS.tail.from}`, quantity: 'bodyLength' },
-      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
+      ...columns.map((column, i) => ({
+        heading: NUMBER_NAMES[keys[i] ?? 'trebleRim[].depthMm'],
+        quantity: CATALOGUE[keys[i] ?? 'trebleRim[].depthMm'].quantity,
+        ...planned(rows === trebleRim ? `trebleRim[].${column}` : `treblePlaces[].${column}`),
+      })),
     ],
     rows: rows.map((row, i) => [
       isPlace(row) ? PLACE_WORDS[row.place] : String(i),
@@ -36,7 +42,8 @@ export function TrebleRimTables({ columns, fileName }: Props) {
   })
   const all = (): FigureTable => {
     const named = tableOf(treblePlaces)
-    return { ...named, rows: [...named.rows, ...tableOf(trebleRim).rows] }
+    const stations = tableOf(trebleRim)
+    return joinTables(named, stations)
   }
   return (
     <>

@@ -5,7 +5,7 @@ import { NUMBER_NAMES } from '../../words/numberNames.ts'
 import { TABLE_WORDS } from '../../words/bodySheets.ts'
 import { ALONG_WORDS, ORIGIN_WORDS, PLACE_WORDS } from '../../words/measuring.ts'
 import type { PlaceList, StationList } from './sideInHand.ts'
-import type { FigureTable } from './tableText.ts'
+import type { FigureColumn, FigureTable } from './tableText.ts'
 
 /** The tables that rows of the rim stand in. */
 export type RimList = PlaceList | StationList
@@ -40,6 +40,7 @@ export function rimTable(
   rows: readonly (RimRow | PlaceRow)[],
   columns: readonly RimColumn[],
   layout: Layout,
+  planned: (column: RimColumn) => Pick<FigureColumn, 'planned'> = () => ({}),
 ): FigureTable {
   const from = ORIGIN_WORDS[layout.origin].from
   const centreline: Layout = { ...layout, along: 'centreline' }
@@ -52,6 +53,7 @@ export function rimTable(
       ...columns.map((column) => ({
         heading: NUMBER_NAMES[rimKey('rim', column)],
         quantity: CATALOGUE[rimKey('rim', column)].quantity,
+        ...planned(column),
       })),
     ],
     rows: rows.map((row, i) => [

@@ -1,5 +1,6 @@
 import { createContext, useContext } from 'react'
 import type { NumberKey } from '../../core/catalogue.ts'
+import type { Taken } from '../../core/asBuilt.ts'
 import type { Computed } from '../../core/compute.ts'
 import type { Fixtures } from '../../core/fixture.ts'
 import type { Origin } from '../../core/instrument/placeByX.ts'
@@ -24,6 +25,8 @@ export interface SheetBench {
   /** The plan as built, from which the numbers follow: what is drawn. The planned one where nothing was measured. */
   readonly builtPlan: Plan
   readonly computed: Computed
+  /** What the plan gives as it was drawn, and what was measured since; null: nothing was that any number follows. */
+  readonly planned: PlannedBench | null
   readonly units: ShopUnits
   readonly origin: Origin
   readonly tolerances: { readonly own: Tolerances; readonly shop: Tolerances }
@@ -45,6 +48,15 @@ export interface SheetBench {
   readonly dropDraft: (name: string) => void
   /** Takes the maker to a field, on this sheet or another; `inside` names one value of a field that is replaced whole. */
   readonly goToField: (field: PlanField, inside?: string | null) => void
+}
+
+/** The numbers as planned, beside those as built. */
+export interface PlannedBench extends Pick<Computed, 'numbers' | 'geometry'> {
+  /** The fields whose planned value gave way to what was measured. */
+  readonly taken: readonly Taken[]
+  /** The day a reading was taken, ISO; null where there is none of that id. */
+  readonly dayOf: (readingId: string) => string | null
+  readonly goToReadings: () => void
 }
 
 export const SheetBenchContext = createContext<SheetBench | null>(null)

@@ -4,6 +4,7 @@ import { readNumbers } from '../../../core/numbers.ts'
 import { braceName, BRACING_WORDS } from '../../../words/box/bracing.ts'
 import { FigureRows } from '../FigureRows.tsx'
 import { KeyTable } from '../neck/KeyTable.tsx'
+import { usePlannedColumn } from '../planned.ts'
 import { useSheetBench } from '../sheetBench.ts'
 import type { FigureTable } from '../tableText.ts'
 
@@ -42,14 +43,20 @@ const END_KEYS = {
 /** Both ends of one brace: where they stand, and how they run out. */
 export function EndsTable({ row, name }: { readonly row: number; readonly name: string }) {
   const { numbers } = useSheetBench().computed
+  const planned = usePlannedColumn()
   const caption = BRACING_WORDS.ends(name)
   const keysOf = (end: 'from' | 'to') => END_KEYS[end].map((key): NumberKey => `braces[].${key}`)
+  const plannedEnds = (at: number) => {
+    const cells = (['from', 'to'] as const).map((end) => planned(keysOf(end)[at] ?? 'braces[].fromXMm').planned?.[row])
+    return cells.every((cell) => cell !== undefined) ? { planned: cells } : {}
+  }
   const table: FigureTable = {
     columns: [
       { heading: BRACING_WORDS.end, quantity: null },
       ...keysOf('from').map((key, i) => ({
         heading: BRACING_WORDS.endColumns[i] ?? '',
         quantity: CATALOGUE[key].quantity,
+        ...plannedEnds(i),
       })),
     ],
     rows: (['from', 'to'] as const).map((end) => [

@@ -3,6 +3,7 @@ import { EDGES_WORDS } from '../../../words/box/edges.ts'
 import { NUMBER_NAMES } from '../../../words/numberNames.ts'
 import { PLACE_WORDS } from '../../../words/measuring.ts'
 import { FigureRows } from '../FigureRows.tsx'
+import { usePlannedColumn } from '../planned.ts'
 import { useSheetBench } from '../sheetBench.ts'
 import { TableTools } from '../TableTools.tsx'
 import type { FigureTable } from '../tableText.ts'
@@ -19,9 +20,12 @@ const SIDES = ['betweenMm'] as const
 
 /** What to set the cutter to, place by place round the rim: a place a column, so that the eye runs along the rim. */
 export function LedgeTable({ list }: { readonly list: 'edgePlaces' | 'trebleEdgePlaces' }) {
-  const { numbers } = useSheetBench().computed
+  const { computed, planned: isMeasured } = useSheetBench()
+  const { numbers } = computed
+  const planned = usePlannedColumn()
   const isBass = list === 'edgePlaces'
   const caption = isBass ? EDGES_WORDS.ledges : EDGES_WORDS.ledgesTreble
+  const inPlace = (cells: readonly (number | string)[]) => (isMeasured === null ? {} : { planned: cells })
   const rowsOf = (names: readonly (typeof SETTINGS | typeof SIDES)[number][], quantity: 'thickness' | 'bodyLength') => {
     const keys = names
       .map((name): NumberKey => `${list}[].${name}`)
@@ -29,7 +33,11 @@ export function LedgeTable({ list }: { readonly list: 'edgePlaces' | 'trebleEdge
     const table: FigureTable = {
       columns: [
         { heading: EDGES_WORDS.cut, quantity: null },
-        ...numbers[list].map(({ place }) => ({ heading: PLACE_WORDS[place], quantity })),
+        ...numbers[list].map(({ place }, i) => ({
+          heading: PLACE_WORDS[place],
+          quantity,
+          ...inPlace(keys.map((key) => planned(key).planned?.[i] ?? readNumbers(numbers, key)[i] ?? 'none')),
+        })),
       ],
       rows: keys.map((key) => [NUMBER_NAMES[key], ...readNumbers(numbers, key)]),
     }

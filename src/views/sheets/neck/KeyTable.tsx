@@ -2,6 +2,7 @@ import { CATALOGUE, type NumberKey } from '../../../core/catalogue.ts'
 import { readNumbers } from '../../../core/numbers.ts'
 import { NUMBER_NAMES } from '../../../words/numberNames.ts'
 import { FigureRows } from '../FigureRows.tsx'
+import { usePlannedColumn } from '../planned.ts'
 import { useSheetBench } from '../sheetBench.ts'
 import { TableTools } from '../TableTools.tsx'
 import type { FigureTable } from '../tableText.ts'
@@ -21,12 +22,13 @@ interface Props {
 /** Numbers of a list, a row each, under names of their own. A list without rows shows nothing. */
 export function KeyTable({ caption, fileName, head, names, at, keys }: Props) {
   const { numbers } = useSheetBench().computed
+  const planned = usePlannedColumn()
   if (names.length === 0) return null
   const columns = keys.map((key) => readNumbers(numbers, key))
   const table: FigureTable = {
     columns: [
       { heading: head, quantity: null },
-      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity })),
+      ...keys.map((key) => ({ heading: NUMBER_NAMES[key], quantity: CATALOGUE[key].quantity, ...planned(key, at) })),
     ],
     rows: names.map((name, i) => [name, ...columns.map((column) => column[at?.[i] ?? i] ?? 'none')]),
   }

@@ -27,7 +27,8 @@ export function docsAt(
   let next = 0
   let told: unknown = null
   const tellUpTo = (change: Change | null): void => {
-    for (let one = asked[next]; one !== undefined && (change === null || byPlace(one, change) < 0); one = asked[next]) {
+    const isBefore = (one: Change | Fact): boolean => change === null || byPlace(one, change) < 0
+    for (let one = asked[next]; one !== undefined && isBefore(one); one = asked[next]) {
       docs.set(one.id, wholeDoc(told))
       next += 1
     }

@@ -144,8 +144,8 @@ export function StageSheetView(props: StageSheetViewProps) {
   )
 }
 
-const onSheet = (stage: StageOnSheet, then: StageThen | undefined): StageOnSheet =>
-  then === undefined ? stage : { ...stage, then }
+const onSheet = (stage: StageOnSheet, stood: StageThen | undefined): StageOnSheet =>
+  stood === undefined ? stage : { ...stage, stood }
 
 function PaperChoice({ value, onChoose }: { readonly value: PaperSize; readonly onChoose: (size: PaperSize) => void }) {
   const name = useId()

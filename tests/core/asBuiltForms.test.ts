@@ -95,6 +95,11 @@ describe('which reading counts', () => {
       reading('sides.thicknessMm', 2.1, { side: 'treble' }),
     ]
     expect(asBuilt(plan, readings, any).plan.rim.sideThicknessMm).toBeCloseTo(2.25, 12)
+    // One said of the whole is said of both halves; one half read after it stands alone until the other is.
+    const whole = [...readings, reading('sides.thicknessMm', 2.3)]
+    expect(asBuilt(plan, whole, any).plan.rim.sideThicknessMm).toBeCloseTo(2.3, 12)
+    const again = [...whole, reading('sides.thicknessMm', 2.35, { side: 'treble' })]
+    expect(asBuilt(plan, again, any).plan.rim.sideThicknessMm).toBeCloseTo(2.35, 12)
   })
   test('of two that speak of one field the later', () => {
     const gap = readOn(withField(plan, 'top.radiusMm', 9000), 'top.gapAcrossLowerBoutMm')

@@ -58,6 +58,7 @@ test('an instrument is put on the bench', async () => {
   await page.getByRole('navigation', { name: 'Sheets of 27-01' }).waitFor()
   await turnTo(page, 'Readings')
   await page.getByText('Nothing has been measured yet.').waitFor()
+  expect(await page.getByRole('main').getByRole('article').count()).toBe(0)
 })
 
 test('a sheet of three depths is typed in, box after box with Enter; a bad one waits', async () => {
@@ -96,6 +97,7 @@ test('and a rosette', async () => {
   await press(page, page.getByRole('button', { name: 'Store 1 reading' }))
   await page.getByText('1 reading is stored.').waitFor()
   await untilSaved(page)
+  expect(await field(page, /^Outer radius, Ring 1$/).inputValue()).toBe('')
 })
 
 test('the numbers on Sides and Rosette are those of an instrument that was drawn so, marked, what was planned beside them', async () => {

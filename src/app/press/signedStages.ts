@@ -7,8 +7,8 @@ import { allowsValue } from '../../record/allowsValue.ts'
 import type { SignedOff } from '../../state/signedOff.ts'
 
 /** Gives what a signed stage was built to, worked out when its sheet is laid; nothing for a stage that is not signed off. */
-export function openSignedStages(signed: readonly SignedOff[]): (stageId: string) => { readonly then?: StageThen } {
-  const known = new Map<string, { readonly then: StageThen }>()
+export function openSignedStages(signed: readonly SignedOff[]): (stageId: string) => { readonly stood?: StageThen } {
+  const known = new Map<string, { readonly stood: StageThen }>()
   /** Stages signed one after the other mostly stand on one plan. */
   const worked = new Map<Plan, Map<string, { readonly plan: Plan; readonly computed: Computed }>>()
 
@@ -31,8 +31,8 @@ export function openSignedStages(signed: readonly SignedOff[]): (stageId: string
     if (one === undefined) return {}
     const { plan, computed } = workOut(one)
     const { on, tolerances, kept } = one
-    const then = { on, plan, tolerances, computed: { ...computed, numbers: withKept(computed.numbers, kept) } }
-    known.set(stageId, { then })
-    return { then }
+    const stood = { on, plan, tolerances, computed: { ...computed, numbers: withKept(computed.numbers, kept) } }
+    known.set(stageId, { stood })
+    return { stood }
   }
 }

@@ -20,10 +20,10 @@ export const READING_SIDES = ['whole', 'bass', 'treble'] as const
 /** Where a number is read, or was. */
 export type ReadingPlace = Omit<Reading, 'id' | 'value'>
 
-/** True where two readings are of the same place of the same number: then the later one counts. */
+/** True where two readings are of the same place of the same number: then the later one counts. A reading of the whole is one of either half. */
 export const samePlace = (a: ReadingPlace, b: ReadingPlace): boolean =>
   a.number === b.number &&
-  a.side === b.side &&
+  (a.side === b.side || a.side === 'whole' || b.side === 'whole') &&
   (a.entry !== null || b.entry !== null
     ? a.entry === b.entry
     : a.alongMm !== null && b.alongMm !== null

@@ -4,6 +4,7 @@ import { ReadingMark } from '../../ui/ReadingMark.tsx'
 import { FROM_READING_WORDS } from '../../words/fromReading.ts'
 import { valueText } from '../valueText.ts'
 import { type PlannedBench, useSheetBench } from './sheetBench.ts'
+import './builtLine.css'
 
 type Taken = PlannedBench['taken'][number]
 

@@ -62,7 +62,9 @@ function SheetTable({ table, ...shared }: TableProps) {
                 <th scope="row">{name}</th>
                 {cells.map((cell, at) =>
                   cell === null ? (
-                    <td key={String(at)} colSpan={1 + boxesOf(table, at)} />
+                    <td key={String(at)} colSpan={1 + boxesOf(table, at)}>
+                      {FIGURE_WORDS.none}
+                    </td>
                   ) : (
                     <Cells
                       key={String(at)}

@@ -30,6 +30,8 @@ import { useUndoKeys } from './useUndoKeys.ts'
 
 const RefusedReason = lazy(async () => ({ default: (await import('./RefusedReason.tsx')).RefusedReason }))
 
+/** The bench is no sheet to turn to: the overview and the stages lead to it. */
+const REGISTERED = INSTRUMENT_ROUTES.filter(({ view }) => view !== 'bench')
 const UNIT_PANEL = 'instrument-units'
 const REVISION_PANEL = 'instrument-revision'
 
@@ -221,7 +223,7 @@ const Registers = memo(function Registers({ row, id, number }: LinkProps & { rea
     <div className="registers">
       <nav className="register" aria-label={`Sheets of ${number}`}>
         <ListLinkInRow />
-        {INSTRUMENT_ROUTES.map((one) =>
+        {REGISTERED.map((one) =>
           one.group === undefined ? (
             <RegisterLink key={one.path} one={one} row={row} id={id} />
           ) : (

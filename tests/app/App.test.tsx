@@ -58,7 +58,7 @@ describe('the register', () => {
     within(nav)
       .getAllByRole('link')
       .map((link) => link.textContent)
-  const FIRST_ROW = ['Bench', 'Next', 'At hand', 'Brief', 'Model', 'Body', 'Box', 'Neck', 'Numbers', 'Work', 'Paper']
+  const FIRST_ROW = ['Bench', 'Next', 'Brief', 'Model', 'Body', 'Box', 'Neck', 'Numbers', 'Work', 'Paper']
 
   it('has one row where no part of the instrument is shown', async () => {
     await openApp('/i/:id/brief')

@@ -77,6 +77,19 @@ describe('reading a number at the bench', () => {
     expect(state(bench).computed!.numbers.sides.thicknessMm).toBeCloseTo(asked + 0.055, 9)
   })
 
+  it('says stored only when it is, and what becomes of a reading that could not be written', async () => {
+    const { bench } = await atTheBench('26-10', 'thicknessSides')
+    act(() => caliper([...'2.2', 'Enter']))
+    const strip = within(screen.getByRole('region', { name: 'Last reading' }))
+    expect(state(bench).save).toBe('saving')
+    expect(strip.getByText('storing')).toBeVisible()
+    await waitFor(() => expect(strip.getByText('stored')).toBeVisible())
+    act(() => bench.commission.store.setState({ save: 'unsaved' }))
+    expect(strip.queryByText('stored')).toBeNull()
+    expect(strip.getByText(/^not stored yet/u)).toBeVisible()
+    expect(strip.getByRole('button', { name: 'Try again' })).toBeVisible()
+  })
+
   it('keeps the first reading when it is corrected', async () => {
     const user = userEvent.setup()
     const { bench } = await atTheBench('26-10', 'thicknessSides')
@@ -168,8 +181,17 @@ describe('the stage in hand', () => {
     act(
       () =>
         void bench.commission.addReading({
-          ...{ number: 'plates.topMm', row: 0, side: 'whole', alongMm: null, entry: null, stageId: null },
-          ...{ value: plate.topMm + 0.4, typed: '', gauge: '', planned: plate.topMm, replaces: null },
+          number: 'plates.topMm',
+          row: 0,
+          side: 'whole',
+          alongMm: null,
+          entry: null,
+          stageId: null,
+          value: plate.topMm + 0.4,
+          typed: '',
+          gauge: '',
+          planned: plate.topMm,
+          replaces: null,
         }),
     )
     for (;;) {

@@ -37,8 +37,8 @@ export function BenchDrawing({ names, computed, plan, units, lit, onTap, nameOf 
   const tapping = useMemo(() => ({ onTap, nameOf }), [onTap, nameOf])
   const room = useRef<HTMLDivElement>(null)
   const heightPx = useHeight(room)
-  const showing = drawings.findIndex((drawing) => shows(drawing, lit))
-  const at = chosen ?? Math.max(showing, 0)
+  const showing = drawings.map((drawing) => showsHowWell(drawing, lit))
+  const at = chosen !== null && chosen < drawings.length ? chosen : showing.indexOf(Math.max(...showing))
   const drawing = drawings[at]
   if (drawing === undefined) return null
   return (
@@ -67,10 +67,16 @@ export function BenchDrawing({ names, computed, plan, units, lit, onTap, nameOf 
   )
 }
 
-const shows = (drawing: Drawing, { key, row }: NumberRef): boolean =>
-  drawing.shapes.some(
-    (shape) => 'figured' in shape && shape.figured.key === key && (shape.figured.row ?? null) === (row ?? null),
-  )
+/** 3: with the figure in hand; 2: with others of its column; 1: with the place it stands at; 0: not at all. */
+function showsHowWell({ shapes }: Drawing, { key, row }: NumberRef): number {
+  let best = 0
+  for (const shape of shapes) {
+    if ('figured' in shape && shape.figured.key === key)
+      best = Math.max(best, (shape.figured.row ?? null) === (row ?? null) ? 3 : 2)
+    if (shape.kind === 'station' && key.startsWith(`${shape.list}[].`) && shape.row === row) best = Math.max(best, 1)
+  }
+  return best
+}
 
 /** How high the room for the drawing is, followed as it changes. */
 function useHeight(element: { readonly current: HTMLElement | null }): number {

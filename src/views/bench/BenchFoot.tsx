@@ -108,27 +108,21 @@ function StageClock({ stageId, isLocked, isDone }: ClockProps) {
   const isRunning = work !== undefined && work.running !== null
   const [now, setNow] = useState(() => systemClock.now())
   useEffect(() => {
-    setNow(systemClock.now())
     if (!isRunning) return undefined
     const ticking = setInterval(() => setNow(systemClock.now()), TICK_MS)
     return () => clearInterval(ticking)
   }, [isRunning])
+  const press = (): void => {
+    const act = isRunning ? 'stop' : 'start'
+    commission.addFacts((row, meta) => [pressClock(row, { stageId, act, sharedBy: 1 }, meta)])
+    setNow(systemClock.now())
+  }
   const time = formatRunningTime(hoursSoFar(work, now))
   if (isDone && work === undefined) return null
   return (
     <span className="bench-clock">
       {!isDone && (
-        <button
-          className="button"
-          type="button"
-          disabled={isLocked}
-          aria-pressed={isRunning}
-          onClick={() =>
-            commission.addFacts((row, meta) => [
-              pressClock(row, { stageId, act: isRunning ? 'stop' : 'start', sharedBy: 1 }, meta),
-            ])
-          }
-        >
+        <button className="button" type="button" disabled={isLocked} aria-pressed={isRunning} onClick={press}>
           {isRunning ? words.clockPause : words.clockStart}
         </button>
       )}

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useState } from 'react'
 import { Link } from 'wouter'
 import { keepAwake } from '../../device/wakeLock.ts'
+import type { CommissionDoc, Fact } from '../../record/commission.ts'
 import { stagesDone } from '../../record/facts.ts'
 import { inOrder } from '../../record/order.ts'
 import { AT_HAND_WORDS as words } from '../../words/atHand.ts'
@@ -17,13 +18,13 @@ export function BenchView({ id }: { readonly id: string }) {
   const doc = useCommission((state) => state.record?.doc ?? null)
   const computed = useCommission((state) => state.computed)
   const facts = useCommission((state) => state.facts)
-  const [chosen, choose] = useState(() => stageLaidInHand(id))
+  // Chosen once: a stage that is signed off stays in hand until the maker turns to the next.
+  const [chosen, choose] = useState(() => stageLaidInHand(id) ?? firstOpen(doc, facts))
   useEffect(() => keepAwake(() => undefined), [])
   const entries = useMemo(() => (doc === null ? [] : inOrder(doc.stages)), [doc])
   const done = useMemo(() => stagesDone(facts), [facts])
   const laid = entries.findIndex(([stageId]) => stageId === chosen)
-  const next = entries.findIndex(([stageId]) => !done.has(stageId))
-  const at = laid >= 0 ? laid : next >= 0 ? next : entries.length - 1
+  const at = laid >= 0 ? laid : entries.length - 1
   const entry = entries[at]
   const numbers = computed?.numbers ?? null
   const method = doc?.plan.rim.method
@@ -37,11 +38,8 @@ export function BenchView({ id }: { readonly id: string }) {
     [entry, family, present, numbers, method],
   )
   const stageId = stage?.id ?? null
-  // The stage in hand stays in hand when it is signed off, and when the maker comes back to it.
   useEffect(() => {
-    if (stageId === null) return
-    layInHand(id, stageId)
-    choose(stageId)
+    if (stageId !== null) layInHand(id, stageId)
   }, [id, stageId])
   if (doc === null) return null
   if (stage === null) {
@@ -75,4 +73,10 @@ export function BenchView({ id }: { readonly id: string }) {
       />
     </div>
   )
+}
+
+/** The stage that is next; null where all are done. */
+function firstOpen(doc: CommissionDoc | null, facts: readonly Fact[]): string | null {
+  const done = stagesDone(facts)
+  return (doc === null ? [] : inOrder(doc.stages)).find(([stageId]) => !done.has(stageId))?.[0] ?? null
 }

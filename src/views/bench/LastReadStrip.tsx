@@ -19,7 +19,7 @@ interface Props {
 export function LastReadStrip({ last, units, onReturn, onTakenBack }: Props) {
   const { commission } = useWorkshop()
   const save = useCommission((state) => state.save)
-  const { called, figure, verdict, quantity, tolerance, readingId } = last
+  const { called, place, figure, verdict, quantity, tolerance, readingId } = last
   const within = tolerance === null ? '' : ` (\u00b1\u2009${figureText(formatTolerance(tolerance, quantity, units))})`
   const takeBack = (): void => {
     const answer = commission.addFacts((row, meta) => [withdraw(row, readingId, meta)])
@@ -36,10 +36,10 @@ export function LastReadStrip({ last, units, onReturn, onTakenBack }: Props) {
               {within}
             </strong>
           )}
-          <span>{`${called}: ${figure}`}</span>
           <span className="last-read-save" data-save={save}>
             {save === 'saved' ? words.stored : save === 'saving' ? words.storing : words.notStored}
           </span>
+          <span className="last-read-place">{`${place}: ${figure}`}</span>
         </output>
       </button>
       {save === 'unsaved' ? (

@@ -17,7 +17,9 @@ interface Props {
 /** Every number of the stage, to take one in hand without stepping to it. */
 export function NumbersPanel({ lines, at, onChoose }: Props) {
   const here = useRef<HTMLButtonElement>(null)
-  useEffect(() => here.current?.scrollIntoView?.({ block: 'center' }), [])
+  useEffect(() => {
+    here.current?.scrollIntoView?.({ block: 'center' })
+  }, [])
   return (
     <section className="bench-panel" aria-label={words.allNumbers}>
       <h2>{words.allNumbers}</h2>

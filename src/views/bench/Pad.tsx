@@ -157,6 +157,8 @@ interface ChoiceProps<Value extends string> {
 
 /** A switch of two or three ways: the chosen one is marked by its line, its weight and to those who hear it. */
 function Choice<Value extends string>({ name, choices, chosen, wordOf, onChoose }: ChoiceProps<Value>) {
+  const [only] = choices
+  if (choices.length === 1 && only !== undefined) return <p className="pad-one">{wordOf[only]}</p>
   return (
     // Buttons of one switch.
     // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role

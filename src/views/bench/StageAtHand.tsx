@@ -1,4 +1,4 @@
-import { type ReactNode, useCallback, useMemo, useState } from 'react'
+import { useCallback, useMemo, useState } from 'react'
 import { aboutNumber } from '../../core/catalogue.ts'
 import type { NumberRef } from '../../drawing/drawing.ts'
 import { todayHere } from '../../device/today.ts'
@@ -13,10 +13,12 @@ import { gaugeToday } from '../../state/gaugeStore.ts'
 import { AT_HAND_WORDS as words } from '../../words/atHand.ts'
 import { TOOL_WORDS } from '../../words/bodySheets.ts'
 import { NUMBER_NAMES } from '../../words/numberNames.ts'
-import { useCommission, useGauges, useShop } from '../workshop.ts'
+import { rowKey } from '../builtTo.ts'
+import { useCommission, useGauges, useShop, useWorkshop } from '../workshop.ts'
 import { BenchDrawing } from './BenchDrawing.tsx'
 import type { StageKey } from '../../record/patterns/stages.ts'
 import { BenchFoot } from './BenchFoot.tsx'
+import { drawingsFor } from './drawingsFor.ts'
 import { keepSide, keepSpot, keepUnit, keptSide, keptSpot, keptUnit } from './benchMemory.ts'
 import { GaugePanel } from './GaugePanel.tsx'
 import { LastReadStrip } from './LastReadStrip.tsx'
@@ -47,6 +49,7 @@ interface Props {
 
 /** One stage on the bench: the number in hand on one half, on the other its drawing, the pad, or what there is to do. */
 export function StageAtHand({ doc, stage, present, done, onPrevious, onNext }: Props) {
+  const { askedOf } = useWorkshop()
   const computed = useCommission((state) => state.computed)
   const built = useCommission((state) => state.builtDoc)
   const facts = useCommission((state) => state.facts)
@@ -56,13 +59,14 @@ export function StageAtHand({ doc, stage, present, done, onPrevious, onNext }: P
   const plan = built?.plan ?? doc.plan
   const numbers = computed?.numbers ?? null
   const spots = useMemo(() => (numbers === null ? [] : spotsOf(stage, numbers)), [stage, numbers])
-  const rest: Face = stage.drawings.length > 0 ? 'drawing' : 'lines'
-  const [face, show] = useState<Face>(rest)
+  const [asked, show] = useState<Face>('drawing')
   const [at, setAt] = useState(() => keptSpot(stage.id))
   const [sideInHand, setSide] = useState<Side>(keptSide)
   const [last, setLast] = useState<LastRead | null>(null)
   const spot = spots[Math.min(at, spots.length - 1)] ?? null
   const side = spot === null ? 'whole' : sideAt(spot, sideInHand)
+  const names = spot === null ? [] : drawingsFor(stage, spot.key)
+  const rest: Face = names.length > 0 ? 'drawing' : 'lines'
   const hand = useInHand(stage, spot, side, done)
   const typed = usePadText()
   const quantity = hand?.quantity ?? 'bodyLength'
@@ -72,6 +76,9 @@ export function StageAtHand({ doc, stage, present, done, onPrevious, onNext }: P
   const tool = hand?.tool ?? null
   const gauge = useGauges((state) => (tool === null ? null : gaugeToday(state, tool, todayHere())))
   const canRead = hand !== null && hand.spot.isRead && !isLocked
+  // A number that is only looked up has no pad: it stays open for the next that is read.
+  const isShut = (asked === 'pad' || asked === 'gauge') && !canRead
+  const face: Face = asked === 'drawing' || isShut ? rest : asked
 
   const take = (next: number): void => {
     const to = Math.min(Math.max(next, 0), spots.length - 1)
@@ -117,7 +124,7 @@ export function StageAtHand({ doc, stage, present, done, onPrevious, onNext }: P
     },
     onStore: keep,
     onClear: () => {
-      if (typed.now() === '') show(rest)
+      if (typed.now() === '') show('drawing')
       typed.set('')
       forget()
     },
@@ -136,61 +143,9 @@ export function StageAtHand({ doc, stage, present, done, onPrevious, onNext }: P
       </>
     )
   }
-  const toggle = (next: Face) => (): void => show(face === next ? rest : next)
-  const faces: Readonly<Record<Face, () => ReactNode>> = {
-    drawing: () => (
-      <BenchDrawing
-        names={stage.drawings}
-        computed={hand.computed}
-        plan={hand.plan}
-        units={units}
-        lit={{ key: spot.key, row: spot.row }}
-        onTap={takeFigure}
-        nameOf={nameOf}
-      />
-    ),
-    lines: () => <StageLines stage={stage} isWhole={false} />,
-    numbers: () => (
-      <NumbersPanel
-        at={at}
-        lines={spots.map((one) => ({
-          called: fullName(NUMBER_NAMES[one.key], rowWord(one, numbers, plan), 'whole'),
-          value: figureText(formatQuantity(valueAt(numbers, one), aboutNumber(one.key).quantity, units)),
-          isRead: one.isRead && !isOpen(one),
-        }))}
-        onChoose={(next) => {
-          take(next)
-          show(rest)
-        }}
-      />
-    ),
-    gauge: () => (tool === null ? null : <GaugePanel tool={tool} onDone={() => show('pad')} />),
-    pad: () =>
-      canRead ? (
-        <Pad
-          hand={hand}
-          units={units}
-          typed={typed}
-          unit={unit}
-          problem={problem}
-          gauge={
-            tool === null
-              ? null
-              : { text: gauge || TOOL_WORDS[tool], isAsked: gauge === null, onChange: () => show('gauge') }
-          }
-          onUnit={(next) => {
-            setUnit(next)
-            keepUnit(quantity, next)
-          }}
-          onSide={chooseSide}
-          onStore={keep}
-          onTyped={forget}
-          onClose={() => show(rest)}
-        />
-      ) : (
-        <StageLines stage={stage} isWhole={false} />
-      ),
-  }
+  const askedValue = (one: Spot) =>
+    done?.builtTo[rowKey(one.key, one.row ?? 0)] ?? valueAt(askedOf(one.key)?.computed.numbers ?? numbers, one)
+  const toggle = (next: Face) => (): void => show(face === next ? 'drawing' : next)
   return (
     <>
       <div className="bench-body" data-face={face}>
@@ -219,7 +174,57 @@ export function StageAtHand({ doc, stage, present, done, onPrevious, onNext }: P
             </button>
           </div>
         </section>
-        <div className="bench-beside">{faces[face]()}</div>
+        <div className="bench-beside">
+          {face === 'drawing' && (
+            <BenchDrawing
+              names={names}
+              computed={hand.computed}
+              plan={hand.plan}
+              units={units}
+              lit={{ key: spot.key, row: spot.row }}
+              onTap={takeFigure}
+              nameOf={nameOf}
+            />
+          )}
+          {face === 'lines' && <StageLines stage={stage} isWhole={false} />}
+          {face === 'numbers' && (
+            <NumbersPanel
+              at={at}
+              lines={spots.map((one) => ({
+                called: fullName(NUMBER_NAMES[one.key], rowWord(one, numbers, plan), 'whole'),
+                value: figureText(formatQuantity(askedValue(one), aboutNumber(one.key).quantity, units)),
+                isRead: one.isRead && !isOpen(one),
+              }))}
+              onChoose={(next) => {
+                take(next)
+                show('drawing')
+              }}
+            />
+          )}
+          {face === 'gauge' && tool !== null && <GaugePanel tool={tool} onDone={() => show('pad')} />}
+          {face === 'pad' && (
+            <Pad
+              hand={hand}
+              units={units}
+              typed={typed}
+              unit={unit}
+              problem={problem}
+              gauge={
+                tool === null
+                  ? null
+                  : { text: gauge || TOOL_WORDS[tool], isAsked: gauge === null, onChange: () => show('gauge') }
+              }
+              onUnit={(next) => {
+                setUnit(next)
+                keepUnit(quantity, next)
+              }}
+              onSide={chooseSide}
+              onStore={keep}
+              onTyped={forget}
+              onClose={() => show('drawing')}
+            />
+          )}
+        </div>
       </div>
       {foot(rest === 'lines' && face === 'lines' ? null : { isShown: face === 'lines', onToggle: toggle('lines') })}
     </>

@@ -11,6 +11,7 @@ import { AT_HAND_WORDS } from '../../words/atHand.ts'
 import { TOOL_WORDS } from '../../words/bodySheets.ts'
 import { fieldProblem, outsideRange } from '../../words/fieldProblem.ts'
 import { useShop, useWorkshop } from '../workshop.ts'
+import { fullName } from './spotPlace.ts'
 import type { InHand } from './useInHand.ts'
 
 /** Why a text was not stored. */
@@ -24,6 +25,8 @@ export interface PadProblem {
 export interface LastRead {
   readonly readingId: string
   readonly called: string
+  /** The place alone, where the number has several. */
+  readonly place: string
   readonly figure: string
   readonly verdict: Verdict | null
   readonly quantity: InHand['quantity']
@@ -77,6 +80,7 @@ export function useStoreReading(stageId: string) {
     return {
       readingId: commission.store.getState().facts.at(-1)?.id ?? '',
       called,
+      place: hand.row === '' ? called : fullName('', hand.row, side),
       figure: figureText(formatReading(kept, quantity, units)),
       verdict: verdictOf(kept, asked, hand.tolerance, quantity),
       quantity,

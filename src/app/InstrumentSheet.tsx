@@ -67,7 +67,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
             <>
               {isElsewhere && <output className="banner">{OVERVIEW_WORDS.readOnly}</output>}
               <MisfitBanner id={id} />
-              {row.view !== 'fit' && <FitNotice id={id} as="banner" />}
+              {row.view !== 'fit' && <FitNotice id={id} />}
             </>
           )
         }

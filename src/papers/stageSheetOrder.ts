@@ -43,7 +43,7 @@ export interface StageOnSheet {
   readonly place: number
   readonly done: boolean
   /** Where it was signed off: as it stood then. Left out: it is printed as planned today. */
-  readonly then?: StageThen
+  readonly built?: StageThen
 }
 
 export interface SheetWords {

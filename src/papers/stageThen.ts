@@ -18,9 +18,9 @@ export interface StageThen {
 }
 
 /** What a stage is laid from: the order, or, where the stage was signed off, the same with everything as it stood then. */
-export function orderOfStage(order: StageSheetOrder, { then }: StageOnSheet): StageSheetOrder {
-  if (then === undefined) return order
-  const { plan, tolerances, computed } = then
+export function orderOfStage(order: StageSheetOrder, { built }: StageOnSheet): StageSheetOrder {
+  if (built === undefined) return order
+  const { plan, tolerances, computed } = built
   return {
     ...order,
     doc: { ...order.doc, plan, tolerances },

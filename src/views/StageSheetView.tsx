@@ -128,8 +128,8 @@ export function StageSheetView(props: StageSheetViewProps) {
   )
 }
 
-const onSheet = (stage: StageOnSheet, then: StageThen | undefined): StageOnSheet =>
-  then === undefined ? stage : { ...stage, then }
+const onSheet = (stage: StageOnSheet, built: StageThen | undefined): StageOnSheet =>
+  built === undefined ? stage : { ...stage, built }
 
 function PaperChoice({ value, onChoose }: { readonly value: PaperSize; readonly onChoose: (size: PaperSize) => void }) {
   const name = useId()

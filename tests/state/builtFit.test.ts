@@ -12,6 +12,7 @@ import { inOrder } from '../../src/record/order.ts'
 import { figuresOfStage, getsBox } from '../../src/record/patterns/figuresOfStage.ts'
 import type { StageKey } from '../../src/record/patterns/stages.ts'
 import { createBuiltFits } from '../../src/state/builtFit.ts'
+import { createSignedOffs } from '../../src/state/signedOff.ts'
 import { keepAsBuilt, redoToPlan } from '../../src/state/keepAsBuilt.ts'
 import { openWorkshop, type Workshop } from '../../src/state/workshop.ts'
 import { countedIds, STEEL_BEGINNING, valueIn } from '../record/fixture.ts'
@@ -42,7 +43,7 @@ beforeEach(async () => {
     requestPersistence: async () => 'kept',
   })
   await workshop.commission.open(valueIn(await workshop.list.create({ ...STEEL_BEGINNING, stages: KEYS })))
-  fits = createBuiltFits({ build: workshop.build, commission: workshop.commission })
+  fits = createBuiltFits({ build: workshop.build, signedOffs: createSignedOffs(workshop.build, state) })
 })
 
 const state = () => workshop.commission.store.getState()

@@ -81,7 +81,7 @@ export function InstrumentSheet({ row, id, children }: Props) {
               {isElsewhere && <output className="banner">{OVERVIEW_WORDS.readOnly}</output>}
               <MisfitBanner id={id} />
               {isBench && <UnsavedBanner />}
-              {row.view !== 'fit' && !isBench && <FitNotice id={id} as="banner" />}
+              {row.view !== 'fit' && !isBench && <FitNotice id={id} />}
             </>
           )
         }

@@ -1,27 +1,20 @@
 import type { asBuilt } from '../core/asBuilt.ts'
 import type { Reading } from '../core/asBuilt/reading.ts'
 import type { Computed } from '../core/compute.ts'
-import type { KeptNumbers, withKept } from '../core/keptNumbers.ts'
 import type { Plan } from '../core/plan.ts'
 import type { RoundOf } from '../state/askedNumbers.ts'
 import type { Built } from '../state/commissionState.ts'
 import { whenIdle } from '../device/whenIdle.ts'
 
-interface Engine {
-  readonly compute: (plan: Plan) => Computed
-  readonly withKept: typeof withKept
-}
-
 /** What computes the numbers of a plan; the list of instruments does not need it, so it comes with the first instrument. */
-let engine: Engine | null = null
+let compute: ((plan: Plan) => Computed) | null = null
 /** What puts readings in the place of what was planned: it comes with the first instrument that has any, or where they are taken. */
 let build: ((plan: Plan, readings: readonly Reading[]) => ReturnType<typeof asBuilt>) | null = null
 
 let round: RoundOf | null = null
 
 export async function loadEngine(): Promise<void> {
-  const [{ compute }, kept] = await Promise.all([import('../core/compute.ts'), import('../core/keptNumbers.ts')])
-  engine = { compute, withKept: kept.withKept }
+  compute = (await import('../core/compute.ts')).compute
 }
 
 export async function loadAsBuilt(): Promise<void> {
@@ -37,21 +30,14 @@ export async function loadAsBuilt(): Promise<void> {
 /** Fetches what readings need, where it is not there yet. */
 export const prepareReadings = (): Promise<void> | null => (build === null ? loadAsBuilt() : null)
 
-/** The numbers of a plan with what was measured since, under those that were kept. What it takes has been fetched before an instrument, or a place to read at, is opened. */
-export function buildLoaded(plan: Plan, readings: readonly Reading[], kept?: KeptNumbers): Built<Computed> {
-  if (engine === null) throw new Error('an instrument was opened before the engine was fetched')
-  const built = buildOnce(engine, plan, readings)
-  if (kept === undefined) return built
-  const { computed } = built
-  return { ...built, computed: { ...computed, numbers: engine.withKept(computed.numbers, kept) } }
-}
-
 /** What followed from each plan, by the readings: finished work asks again and again for the plans it was built to. */
 const known = new WeakMap<Plan, Map<string, Built<Computed>>>()
 /** A plan is asked for with today's readings, without any, and with those of a few moments before. */
 const MOST_FOR_A_PLAN = 4
 
-function buildOnce({ compute }: Engine, plan: Plan, readings: readonly Reading[]): Built<Computed> {
+/** The numbers of a plan with what was measured since. What it takes has been fetched before an instrument, or a place to read at, is opened. */
+export function buildLoaded(plan: Plan, readings: readonly Reading[]): Built<Computed> {
+  if (compute === null) throw new Error('an instrument was opened before the engine was fetched')
   const ofPlan = known.get(plan) ?? new Map<string, Built<Computed>>()
   known.set(plan, ofPlan)
   const name = readings.map(({ id }) => id).join(' ')
@@ -82,7 +68,7 @@ export function warmEngine(plan: Plan): () => void {
   let callOff = (): void => undefined
   const run = (left: number): void => {
     callOff = whenIdle(() => {
-      engine?.compute(plan)
+      compute?.(plan)
       if (left > 1) run(left - 1)
     })
   }

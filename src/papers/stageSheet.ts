@@ -41,7 +41,7 @@ export function layStageSheet(order: StageSheetOrder): readonly Page[] {
 function layStage(today: StageSheetOrder, asked: StageOnSheet, column: Column, isFirst: boolean): Run {
   const order = orderOfStage(today, asked)
   // Blocks carry their stage: what it was built to is no part of the page.
-  const { stood, ...stage } = asked
+  const { built, ...stage } = asked
   const { words } = order
   const pattern = STAGES[stage.key]
   const drawings = pattern.drawings.flatMap((name) => order.drawingOf(name) ?? [])
@@ -58,8 +58,8 @@ function layStage(today: StageSheetOrder, asked: StageOnSheet, column: Column, i
   const pieces: Piece[] = [
     ...(isFirst ? [whole(layNote(words.paper.legend, column), 0, true)] : []),
     whole(layHeading(stage, words, column), isFirst ? 2.5 : 0, true),
-    ...(stage.done && stood !== undefined
-      ? [whole(layNote(words.paper.signedOff(formatDate(stood.on)), column), 0, true)]
+    ...(stage.done && built !== undefined
+      ? [whole(layNote(words.paper.signedOff(formatDate(built.on)), column), 0, true)]
       : []),
     whole(layWork(order, stage, column), 0.4, true),
     ...(hasReadings(order, stage) ? [whole(layNote(words.paper.readingLegend, column), 0, true)] : []),

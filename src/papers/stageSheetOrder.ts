@@ -46,7 +46,7 @@ export interface StageOnSheet {
   readonly place: number
   readonly done: boolean
   /** Where it was signed off: as it stood then. Left out: it is printed as planned today. */
-  readonly stood?: StageThen
+  readonly built?: StageThen
 }
 
 export interface SheetWords {

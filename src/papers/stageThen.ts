@@ -18,9 +18,9 @@ export interface StageThen {
 }
 
 /** What a stage is laid from: the order, or, where the stage was signed off, the same with everything as it stood then. */
-export function orderOfStage(order: StageSheetOrder, { stood }: StageOnSheet): StageSheetOrder {
-  if (stood === undefined) return order
-  const { plan, tolerances, computed } = stood
+export function orderOfStage(order: StageSheetOrder, { built }: StageOnSheet): StageSheetOrder {
+  if (built === undefined) return order
+  const { plan, tolerances, computed } = built
   // What was measured since, and what is planned now, is no matter of what was signed off.
   const { planned: _planned, ...others } = order
   return {

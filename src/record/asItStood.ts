@@ -1,7 +1,6 @@
 import { readingsInUse, type ReadingFact } from './bench/measured.ts'
 import { type Change, type CommissionDoc, commissionDoc, type Fact } from './commission.ts'
 import { byPlace } from './document.ts'
-import { standingFacts } from './facts.ts'
 import { replayStates } from './log.ts'
 import { isPlainObject } from './path.ts'
 
@@ -27,7 +26,7 @@ export function docsAt(
   let next = 0
   let told: unknown = null
   const tellUpTo = (change: Change | null): void => {
-    const isBefore = (one: Change | Fact): boolean => change === null || byPlace(one, change) < 0
+    const isBefore = (one: Change | Fact) => change === null || byPlace(one, change) < 0
     for (let one = asked[next]; one !== undefined && isBefore(one); one = asked[next]) {
       docs.set(one.id, wholeDoc(told))
       next += 1
@@ -50,13 +49,6 @@ export function docAtSigning(changes: readonly Change[], facts: readonly Fact[],
 /** The readings that were in use when a fact was written: what was withdrawn or turned off later still stood. */
 export const readingsAt = (facts: readonly Fact[], fact: Fact): readonly ReadingFact[] =>
   readingsInUse(facts.filter((one) => byPlace(one, fact) < 0))
-
-/** Whether the plan was touched after a sign-off that stands and kept any number: only then can finished work no longer fit. */
-export function isChangedSinceSigning(changes: readonly Change[], facts: readonly Fact[]): boolean {
-  const first = standingFacts(facts).find((fact) => fact.kind === 'stageDone' && Object.keys(fact.builtTo).length > 0)
-  if (first === undefined) return false
-  return changes.some((change) => (change.path[1] ?? 'plan') === 'plan' && byPlace(change, first) > 0)
-}
 
 function wholeDoc(row: unknown): CommissionDoc | null {
   const doc = isPlainObject(row) ? row['doc'] : null

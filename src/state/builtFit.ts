@@ -13,8 +13,7 @@ import { sameJson } from '../record/path.ts'
 import { figuresOfStage, getsBox } from '../record/patterns/figuresOfStage.ts'
 import type { StageKey } from '../record/patterns/stages.ts'
 import type { StageEntry } from '../record/stageSchema.ts'
-import type { CommissionStore } from './commissionStore.ts'
-import type { SignedOff } from './signedOff.ts'
+import type { SignedOff, SignedOffs } from './signedOff.ts'
 
 /** Work of one stage that no longer fits. */
 export interface StageFit extends UnfitStage {
@@ -52,7 +51,7 @@ export interface FitState {
 
 export interface FitNeeds<Computed extends { readonly numbers: Numbers }> {
   readonly build: (plan: Plan, readings: readonly Reading[]) => { readonly plan: Plan; readonly computed: Computed }
-  readonly commission: Pick<CommissionStore<Computed>, 'signedOff' | 'builtAt'>
+  readonly signedOffs: SignedOffs<Computed>
 }
 
 export interface BuiltFits {
@@ -72,7 +71,7 @@ interface Known {
 /** Compares finished work with what is asked now. Plans of then are looked up in the log once, and worked out once. */
 export function createBuiltFits<Computed extends { readonly numbers: Numbers }>({
   build,
-  commission,
+  signedOffs,
 }: FitNeeds<Computed>): BuiltFits {
   let known: Known | null = null
   /** The plan under which each reading was taken, by its id and place in the log; null where the log does not tell. */
@@ -102,7 +101,7 @@ export function createBuiltFits<Computed extends { readonly numbers: Numbers }>(
     const done = stagesDone(facts)
     const signed = inOrder(doc.stages).flatMap(([id, stage]) => {
       const fact = done.get(id)
-      const one = fact === undefined ? null : commission.signedOff(fact.id)
+      const one = fact === undefined ? null : signedOffs.signedOff(fact.id)
       const isTouched = fact !== undefined && one?.isTold === true && !sameJson(one.plan, doc.plan)
       return isTouched ? [{ stage, fact, signed: one }] : []
     })
@@ -118,7 +117,7 @@ export function createBuiltFits<Computed extends { readonly numbers: Numbers }>(
       return stillSpecified(one, work(withStationsOf(then, doc.plan), []), planned)
     })
     const works = signed.flatMap(({ stage, fact, signed: one }) => {
-      const built = commission.builtAt(fact.id)
+      const built = signedOffs.builtAt(fact.id)
       if (built === null) return []
       const builtThen = { plan: built.plan, numbers: built.computed.numbers }
       const planThen = withStationsOf(one.plan, doc.plan)

@@ -17,7 +17,6 @@ import type { Database } from '../storage/database.ts'
 import { readDocument, type ReadProblem, saveDocument, watchDocument } from '../storage/documents.ts'
 import { type Built, CLOSED, type CommissionState, type EditAnswer } from './commissionState.ts'
 import { createKeeper, type Kept, type Keeper } from './keeper.ts'
-import { type BuiltThen, createSignedOffs, type SignedOff } from './signedOff.ts'
 
 export interface CommissionStore<Computed> {
   readonly store: StoreApi<CommissionState<Computed>>
@@ -34,10 +33,6 @@ export interface CommissionStore<Computed> {
   readonly replaceWhole: Keeper<CommissionRecord>['replaceWhole']
   readonly markStageDone: (stageId: string, builtTo: BuiltTo) => EditAnswer
   readonly withdrawStage: (stageId: string) => EditAnswer
-  /** The numbers a standing sign-off kept, with the plan and the readings of then; worked out once. null: no such sign-off stands. */
-  readonly builtAt: (factId: string) => BuiltThen<Computed> | null
-  /** The same as plain data, for whoever works it out elsewhere. */
-  readonly signedOff: (factId: string) => SignedOff | null
   /** Facts of the bench, in one action; they are written at once. */
   readonly addFacts: (make: MakeFacts) => EditAnswer
   readonly addReading: (reading: NewReading) => EditAnswer
@@ -60,8 +55,7 @@ export interface CommissionNeeds<Computed> {
   readonly now: () => string
   readonly newId: () => string
   readonly locks: Locks
-  /** What follows from a plan with what was measured; numbers that were kept stand in the place of those worked out. */
-  readonly build: (plan: Plan, readings: readonly Reading[], kept?: BuiltTo) => Built<Computed>
+  readonly build: (plan: Plan, readings: readonly Reading[]) => Built<Computed>
   /** Fetches what `build` needs for readings, before a record that has any is shown; null: it is there. */
   readonly prepareReadings: () => Promise<void> | null
   /** Called when an edit has been stored. */
@@ -76,7 +70,6 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
   let keeper: Keeper<CommissionRecord> | null = null
   let lock: WriterLock | null = null
   let stopWatching: (() => void) | null = null
-  const signedOffs = createSignedOffs(needs.build)
   let visit = 0
   let settleOpening: () => void = () => undefined
   /** The readings in use, the same list as long as they are the same, and what they and the plan gave. */
@@ -264,8 +257,6 @@ export function createCommissionStore<Computed>(needs: CommissionNeeds<Computed>
         const done = stagesDone(writer.kept().facts).get(stageId)
         return done === undefined ? accept(null) : addFacts((row, meta) => [withdraw(row, done.id, meta)])
       }),
-    builtAt: (factId) => signedOffs.builtAt(store.getState(), factId),
-    signedOff: (factId) => signedOffs.signedOff(store.getState(), factId),
     notePrint: (revision, papers) => addFacts((row, meta) => [recordPrint(row, revision, papers, meta)]),
     flush: async () => {
       await Promise.all([keeper?.flush(), ...[...left.values()].map((one) => one.keeper.flush())])

@@ -1,5 +1,7 @@
 import type { AsBuilt } from '../core/asBuilt.ts'
 import type { Reading } from '../core/asBuilt/reading.ts'
+import { withKept } from '../core/keptNumbers.ts'
+import type { Numbers } from '../core/numbers.ts'
 import type { Plan } from '../core/plan.ts'
 import { docsAt, readingsAt } from '../record/asItStood.ts'
 import type { Change, CommissionDoc, CommissionRecord, Fact } from '../record/commission.ts'
@@ -35,23 +37,22 @@ interface Held {
   readonly facts: readonly Fact[]
 }
 
-type Build<Computed> = (
-  plan: Plan,
-  readings: readonly Reading[],
-  kept?: BuiltTo,
-) => AsBuilt & { readonly computed: Computed }
+type Build<Computed> = (plan: Plan, readings: readonly Reading[]) => AsBuilt & { readonly computed: Computed }
 
 export interface SignedOffs<Computed> {
   /** A sign-off that stands, by its fact; null where there is none. */
-  readonly signedOff: (held: Held, factId: string) => SignedOff | null
-  readonly builtAt: (held: Held, factId: string) => BuiltThen<Computed> | null
+  readonly signedOff: (factId: string) => SignedOff | null
+  readonly builtAt: (factId: string) => BuiltThen<Computed> | null
 }
 
 /**
  * What signed stages were built to. Each sign-off is looked up in the log once, all that stand together; what does not change any more is
- * worked out once. `build` with kept numbers puts these in the place of those worked out.
+ * worked out once, and what was kept stands in the place of what is worked out. `held` gives the instrument as it stands.
  */
-export function createSignedOffs<Computed>(build: Build<Computed>): SignedOffs<Computed> {
+export function createSignedOffs<Computed extends { readonly numbers: Numbers }>(
+  build: Build<Computed>,
+  held: () => Held,
+): SignedOffs<Computed> {
   let known = new Map<string, SignedOff>()
   let built = new WeakMap<SignedOff, BuiltThen<Computed>>()
   let docId: string | null = null
@@ -87,22 +88,24 @@ export function createSignedOffs<Computed>(build: Build<Computed>): SignedOffs<C
     }
   }
 
-  function signedOff(held: Held, factId: string): SignedOff | null {
-    const fact = held.facts.find((one): one is StageDone => one.id === factId && one.kind === 'stageDone')
+  function signedOff(factId: string): SignedOff | null {
+    const now = held()
+    const fact = now.facts.find((one): one is StageDone => one.id === factId && one.kind === 'stageDone')
     if (fact === undefined) return null
-    lookUp(held)
+    lookUp(now)
     return known.get(nameOf(fact)) ?? null
   }
 
   return {
     signedOff,
-    builtAt(held, factId) {
-      const signed = signedOff(held, factId)
+    builtAt(factId) {
+      const signed = signedOff(factId)
       if (signed === null) return null
       const before = built.get(signed)
       if (before !== undefined) return before
-      const { plan, computed } = build(signed.plan, signed.readings, signed.kept)
-      const then = { signed, plan, computed }
+      const { plan, computed } = build(signed.plan, signed.readings)
+      const numbers = withKept(computed.numbers, signed.kept)
+      const then = { signed, plan, computed: { ...computed, numbers } }
       built.set(signed, then)
       return then
     },

@@ -46,7 +46,7 @@ export function OverviewView({ id }: { readonly id: string }) {
         <OverviewDrawing computed={computed} plan={built.plan} />
       </div>
       <div className="overview-below">
-        <OverviewFindings id={id} findings={computed.findings} onGo={goTo} />
+        <OverviewFindings findings={computed.findings} onGo={goTo} />
         <nav className="overview-questions" aria-labelledby="overview-questions">
           <h2 id="overview-questions">{OVERVIEW_WORDS.questions}</h2>
           <ul>

@@ -10,6 +10,7 @@ import { StageSheetView } from './StageSheetView.tsx'
 import { usePressOrder } from './fullSize/usePressRun.ts'
 import { noteWhatLeft } from './noteWhatLeft.ts'
 import { usePress } from './press.ts'
+import { useSignedOffs } from './signedOffs.ts'
 import { useRevisionCode } from './useRevisionCode.ts'
 import { useCommission, useShop, useWorkshop } from './workshop.ts'
 
@@ -21,6 +22,7 @@ export function PaperView() {
   const facts = useCommission((state) => state.facts)
   const shop = useShop((state) => state.shop)
   const { commission, computedOf } = useWorkshop()
+  const signedOffs = useSignedOffs()
   const press = usePress()
   const order = usePressOrder()
   const [asked] = useState(takeAskedStage)
@@ -39,7 +41,7 @@ export function PaperView() {
   const done = stagesDone(facts)
   const thenOf = (stageId: string): StageThen | undefined => {
     const fact = done.get(stageId)
-    const then = fact === undefined ? null : commission.builtAt(fact.id)
+    const then = fact === undefined ? null : signedOffs.builtAt(fact.id)
     return then === null ? undefined : { ...then.signed, plan: then.plan, computed: then.computed }
   }
   const stages = inOrder(doc.stages).map(([id, { key }]) => ({ id, key }))

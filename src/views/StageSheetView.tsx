@@ -144,8 +144,8 @@ export function StageSheetView(props: StageSheetViewProps) {
   )
 }
 
-const onSheet = (stage: StageOnSheet, stood: StageThen | undefined): StageOnSheet =>
-  stood === undefined ? stage : { ...stage, stood }
+const onSheet = (stage: StageOnSheet, built: StageThen | undefined): StageOnSheet =>
+  built === undefined ? stage : { ...stage, built }
 
 function PaperChoice({ value, onChoose }: { readonly value: PaperSize; readonly onChoose: (size: PaperSize) => void }) {
   const name = useId()

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { docAtSigning, docsAt, isChangedSinceSigning } from '../../src/record/asItStood.ts'
+import { docAtSigning, docsAt } from '../../src/record/asItStood.ts'
+import { isChangedSinceSigning } from '../../src/record/changedSinceSigning.ts'
 import { recordReading, switchReading } from '../../src/record/bench/measured.ts'
 import { setField } from '../../src/record/changes/setField.ts'
 import type { Fact } from '../../src/record/commission.ts'

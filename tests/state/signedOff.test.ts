@@ -4,12 +4,14 @@ import { compute } from '../../src/core/compute.ts'
 import { buildLoaded, loadAsBuilt, loadEngine, prepareReadings, roundLoaded } from '../../src/app/engine.ts'
 import { stagesDone } from '../../src/record/facts.ts'
 import { inOrder } from '../../src/record/order.ts'
+import { createSignedOffs, type SignedOffs } from '../../src/state/signedOff.ts'
 import { openWorkshop, type Workshop } from '../../src/state/workshop.ts'
 import { countedIds, STEEL_BEGINNING, valueIn } from '../record/fixture.ts'
 import { databaseOn, freshDisk } from '../storage/fixture.ts'
 
 let workshop: Workshop<Computed>
 let stageIds: string[]
+let signedOffs: SignedOffs<Computed>
 beforeAll(async () => {
   await Promise.all([loadEngine(), loadAsBuilt()])
   workshop = await openWorkshop({
@@ -24,6 +26,7 @@ beforeAll(async () => {
     requestPersistence: async () => 'kept',
   })
   await workshop.commission.open(valueIn(await workshop.list.create(STEEL_BEGINNING)))
+  signedOffs = createSignedOffs(buildLoaded, state)
   stageIds = inOrder(state().record!.doc.stages).map(([id]) => id)
 })
 const state = () => workshop.commission.store.getState()
@@ -54,31 +57,29 @@ describe('what a signed stage was built to', () => {
     change('plan.rim.depthAtTailMm', 90)
     change('plan.rim.stationStepMm', 8)
     valueIn(commission.markStageDone(stageIds[1]!, {}))
-    const then = commission.builtAt(doneAt(stageIds[0]!).id)!
+    const then = signedOffs.builtAt(doneAt(stageIds[0]!).id)!
     const worked = compute({ ...plan, rim: { ...plan.rim, sideThicknessMm: 2.4 } }).numbers
     expect(then.plan.rim).toEqual({ ...plan.rim, sideThicknessMm: 2.4 })
     expect(then.computed.numbers.rim[2]?.depthMm).toBe(88)
     expect(then.computed.numbers.rim[3]).toEqual(worked.rim[3])
     expect(then.computed.numbers.rim.length).toBe(worked.rim.length)
     expect(state().computed!.numbers.rim.length).not.toBe(worked.rim.length)
-    expect(commission.builtAt(doneAt(stageIds[1]!).id)!.plan.rim.depthAtTailMm).toBe(90)
+    expect(signedOffs.builtAt(doneAt(stageIds[1]!).id)!.plan.rim.depthAtTailMm).toBe(90)
   })
 
   it('is worked out once, and is nothing where nothing was signed off', () => {
-    const { commission } = workshop
     const { id } = doneAt(stageIds[0]!)
-    const then = commission.builtAt(id)
+    const then = signedOffs.builtAt(id)
     change('plan.rim.depthAtTailMm', 95)
-    expect(commission.builtAt(id)).toBe(then)
-    expect(commission.builtAt('no such fact')).toBeNull()
-    expect(commission.signedOff(id)).toBe(then!.signed)
+    expect(signedOffs.builtAt(id)).toBe(then)
+    expect(signedOffs.builtAt('no such fact')).toBeNull()
+    expect(signedOffs.signedOff(id)).toBe(then!.signed)
   })
 
-  it('is as planned today, as far as its rows go, where the log does not tell', async () => {
-    const { createSignedOffs } = await import('../../src/state/signedOff.ts')
+  it('is as planned today, as far as its rows go, where the log does not tell', () => {
     const { record, facts, changes } = state()
-    const cut = createSignedOffs(buildLoaded)
-    const then = cut.builtAt({ record, facts, changes: changes.slice(1) }, doneAt(stageIds[0]!).id)!
+    const cut = createSignedOffs(buildLoaded, () => ({ record, facts, changes: changes.slice(1) }))
+    const then = cut.builtAt(doneAt(stageIds[0]!).id)!
     expect(then.signed.isTold).toBe(false)
     expect(then.plan.rim.depthAtTailMm).toBe(95)
     expect(then.computed.numbers.rim[2]?.depthMm).toBe(88)

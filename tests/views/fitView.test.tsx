@@ -85,7 +85,7 @@ describe('what is already built and no longer fits', () => {
   it('is told on every sheet once the hand pauses, with the way there', async () => {
     sign('thicknessSides')
     sign('trueRim')
-    showView(bench, <FitNotice id={id} as="banner" />, `/i/${id}`)
+    showView(bench, <FitNotice id={id} />, `/i/${id}`)
     expect(screen.queryByRole('status')).toBeNull()
     set('rim.sideThicknessMm', 2.6)
     expect(await screen.findByText(/One thing already built no longer fits/u)).toBeVisible()
@@ -107,7 +107,7 @@ describe('the three offers', () => {
 
   it('take the change back: names the fields with their values, and sets those', async () => {
     const user = userEvent.setup()
-    const list = within(screen.getByRole('group', { name: /^What to do about/u })).getAllByRole('listitem')
+    const list = within(screen.getByRole('region', { name: /^What to do about/u })).getAllByRole('listitem')
     expect(list.map(text)).toEqual(['Side thickness from 2.6 mm back to 2.2 mm'])
     await user.click(offer('Take the change back'))
     expect(state().record!.doc.plan.rim).toMatchObject({ sideThicknessMm: 2.2, depthAtTailMm: 107 })

@@ -33,7 +33,7 @@ export function UnfitActs({ fit, of, title }: Props) {
   const keys = [...of.numbers.map(({ place }) => place.key), ...of.gone.map(({ key }) => key)]
   const fields = fieldsBehind(keys, of.signed.plan, plan)
   return (
-    <div className="unfit-acts" role="group" aria-label={words.acts(title)}>
+    <section className="unfit-acts" aria-label={words.acts(title)}>
       {fields.length > 0 && (
         <div className="unfit-act">
           <p>{words.takeBackLead}</p>
@@ -94,7 +94,7 @@ export function UnfitActs({ fit, of, title }: Props) {
           {words.redo}
         </button>
       </div>
-    </div>
+    </section>
   )
 }
 

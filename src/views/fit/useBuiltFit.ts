@@ -2,6 +2,7 @@ import { useEffect, useMemo, useState } from 'react'
 import type { NumberKey } from '../../core/numbers.ts'
 import { effectiveTolerance, type Tolerances } from '../../papers/effectiveTolerance.ts'
 import { type BuiltFit, type BuiltFits, createBuiltFits } from '../../state/builtFit.ts'
+import { useSignedOffs } from '../signedOffs.ts'
 import { useCommission, useShop, useWorkshop } from '../workshop.ts'
 
 type ToleranceOf = (key: NumberKey) => number | null
@@ -18,10 +19,10 @@ const PAUSE_MS = 300
 
 export function useBuiltFits(): Shared {
   const workshop = useWorkshop()
+  const signedOffs = useSignedOffs()
   const known = shared.get(workshop)
   if (known !== undefined) return known
-  const { build, commission } = workshop
-  const made = { fits: createBuiltFits({ build, commission }), toleranceOf: createTolerances() }
+  const made = { fits: createBuiltFits({ build: workshop.build, signedOffs }), toleranceOf: createTolerances() }
   shared.set(workshop, made)
   return made
 }
@@ -59,8 +60,8 @@ export function useUnfitCount(): number {
   useEffect(() => {
     if (doc === null) return
     const timer = setTimeout(() => {
-      const state = commission.store.getState()
-      setCount(fits.fitOf(state, toleranceOf(doc.tolerances, shop))?.count ?? 0)
+      const { record: now, changes } = commission.store.getState()
+      setCount(fits.fitOf({ record: now, changes, facts }, toleranceOf(doc.tolerances, shop))?.count ?? 0)
     }, PAUSE_MS)
     return () => clearTimeout(timer)
   }, [commission, fits, toleranceOf, doc, facts, shop])

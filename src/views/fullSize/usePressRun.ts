@@ -5,6 +5,7 @@ import type { PaperId } from '../../papers/paperId.ts'
 import { stagesDone } from '../../record/facts.ts'
 import { type PressForm, type PressOrder, type PressProgress, type PressMake, usePress } from '../press.ts'
 import { noteWhatLeft } from '../noteWhatLeft.ts'
+import { useSignedOffs } from '../signedOffs.ts'
 import { useRevisionCode } from '../useRevisionCode.ts'
 import { useCommission, useShop, useWorkshop } from '../workshop.ts'
 
@@ -24,7 +25,7 @@ export interface PressControl {
 
 /** What papers of the instrument in hand are made from; null while none stands. */
 export function usePressOrder(): PressOrder | null {
-  const { commission } = useWorkshop()
+  const signedOffs = useSignedOffs()
   const doc = useCommission((state) => state.builtDoc)
   const revision = useRevisionCode()
   const facts = useCommission((state) => state.facts)
@@ -32,7 +33,7 @@ export function usePressOrder(): PressOrder | null {
   const planned = usePlannedPlan()
   if (doc === null) return null
   const done = [...stagesDone(facts).values()]
-  const signed = done.flatMap(({ id }) => commission.signedOff(id) ?? [])
+  const signed = done.flatMap(({ id }) => signedOffs.signedOff(id) ?? [])
   return {
     doc,
     revision,

@@ -1,7 +1,6 @@
 import { lazy, Suspense } from 'react'
 import type { Finding } from '../../core/findings.ts'
 import type { PlanField } from '../../core/planFields.ts'
-import { FitNotice } from '../fit/FitNotice.tsx'
 import { OVERVIEW_WORDS } from '../../words/instrument.ts'
 
 /** Their sentences come with the first that is found. */
@@ -10,17 +9,15 @@ const OverviewFindingList = lazy(async () => ({
 }))
 
 interface Props {
-  readonly id: string
   readonly findings: readonly Finding[]
   readonly onGo: (field: PlanField, inside: string | null) => void
 }
 
 /** All that does not fit on this instrument. */
-export function OverviewFindings({ id, findings, onGo }: Props) {
+export function OverviewFindings({ findings, onGo }: Props) {
   return (
     <section aria-labelledby="overview-findings">
       <h2 id="overview-findings">{OVERVIEW_WORDS.findings}</h2>
-      <FitNotice id={id} as="line" />
       {findings.length === 0 ? (
         <p className="second">{OVERVIEW_WORDS.noFindings}</p>
       ) : (

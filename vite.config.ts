@@ -2,6 +2,7 @@ import react from '@vitejs/plugin-react'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
 import { offlineWorker } from './src/command/offlineWorker.ts'
+import { staticImports } from './src/command/staticImports.ts'
 
 /** What the built pages may load, and from where: from their own folder only, and no script but from a file. */
 const CONTENT_SECURITY_POLICY = [
@@ -30,6 +31,11 @@ const contentSecurityPolicy = (): Plugin => ({
   ],
 })
 
+/** What computes the numbers comes as one script: the same words pack better together. What the list of instruments needs of it stays apart. */
+const ofList = staticImports('src/app/main.tsx')
+const ofEngine = [...staticImports('src/core/compute.ts')].filter((file) => !ofList.has(file))
+const isOfEngine = (id: string): boolean => ofEngine.some((file) => id.endsWith(`/${file}`))
+
 const DOM_TESTS = ['tests/ui/**/*.test.{ts,tsx}', 'tests/views/**/*.test.{ts,tsx}', 'tests/app/**/*.test.tsx']
 const WALKS = 'tests/journeys/**'
 
@@ -42,6 +48,7 @@ export default defineConfig({
     // A font inside a style sheet as data would need a wider policy.
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 640,
+    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'engine', test: isOfEngine }] } } },
   },
   // Split as the page's own scripts are: what only one paper needs comes with it.
   worker: { format: 'es' },

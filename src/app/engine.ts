@@ -11,10 +11,9 @@ let loadedRoundOf: RoundOf | null = null
 
 /** Fetches what computes the numbers. The list of instruments does not need it, so it comes with the first instrument. */
 export async function loadEngine(): Promise<void> {
-  const [{ compute }, { asBuilt }, { roundOf }, { allowsValue }] = await Promise.all([
+  const [{ compute }, { asBuilt, roundOf }, { allowsValue }] = await Promise.all([
     import('../core/compute.ts'),
     import('../core/asBuilt.ts'),
-    import('../core/asBuilt/roundOf.ts'),
     import('../record/allowsValue.ts'),
   ])
   loadedRoundOf = roundOf

@@ -18,12 +18,8 @@ export async function loadEngine(): Promise<void> {
 }
 
 export async function loadAsBuilt(): Promise<void> {
-  const [core, { roundOf }, { allowsValue }] = await Promise.all([
-    import('../core/asBuilt.ts'),
-    import('../core/asBuilt/roundOf.ts'),
-    import('../record/allowsValue.ts'),
-  ])
-  round = roundOf
+  const [core, { allowsValue }] = await Promise.all([import('../core/asBuilt.ts'), import('../record/allowsValue.ts')])
+  round = core.roundOf
   build = (plan, readings) => core.asBuilt(plan, readings, allowsValue)
 }
 

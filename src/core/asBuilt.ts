@@ -1,7 +1,7 @@
 import { type InverseName, inverseOf, solveRound } from './asBuilt/inverses.ts'
 import { latestReadings, type Reading } from './asBuilt/reading.ts'
-import { roundOf } from './asBuilt/roundOf.ts'
 import { type FieldValues, fieldValue, withFields } from './asBuilt/withFields.ts'
+import type { NumberKey } from './numbers.ts'
 import type { Plan } from './plan.ts'
 import type { PlanField } from './planFields.ts'
 
@@ -103,7 +103,18 @@ function noteTaken(
   }
 }
 
-/** A field itself is a round of its own; what is found together is one round. In the order they rule. */
+/**
+ * Which readings are turned into fields together with those of this number: all with the same answer are one round. A number that is itself a
+ * field is a round of its own. null: a reading of it defines nothing on this plan and is kept for the record only.
+ */
+export function roundOf(number: NumberKey, plan: Plan): string | null {
+  const inverse = inverseOf(number, plan)
+  if (inverse === null) return null
+  const isAlone = inverse.name === 'itself' || inverse.name === 'degrees'
+  return isAlone ? `${inverse.name} ${number}` : inverse.name
+}
+
+/** Readings gathered by what is found together. In the order they rule. */
 function roundsOf(plan: Plan, readings: readonly Reading[]): readonly Round[] {
   const rounds = new Map<string, Round>()
   for (const reading of readings) {

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { createStore } from 'zustand/vanilla'
-import { asBuilt } from '../../src/core/asBuilt.ts'
-import { roundOf } from '../../src/core/asBuilt/roundOf.ts'
+import { asBuilt, roundOf } from '../../src/core/asBuilt.ts'
 import { compute, type Computed } from '../../src/core/compute.ts'
 import type { NumberKey } from '../../src/core/numbers.ts'
 import type { Plan } from '../../src/core/plan.ts'

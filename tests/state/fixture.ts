@@ -1,6 +1,5 @@
-import { asBuilt } from '../../src/core/asBuilt.ts'
+import { asBuilt, roundOf } from '../../src/core/asBuilt.ts'
 import type { Reading } from '../../src/core/asBuilt/reading.ts'
-import { roundOf } from '../../src/core/asBuilt/roundOf.ts'
 import type { Plan } from '../../src/core/plan.ts'
 import type { Locks } from '../../src/device/writerLock.ts'
 import type { Database } from '../../src/storage/database.ts'

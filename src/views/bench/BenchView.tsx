@@ -12,6 +12,7 @@ import { StageAtHand } from './StageAtHand.tsx'
 import { stageInHand } from './stageInHand.ts'
 import './bench.css'
 import './benchFoot.css'
+import './hand.css'
 
 /** The bench: one stage a screen, for thumbs at arm's length. The screen stays awake while it is open. */
 export function BenchView({ id }: { readonly id: string }) {

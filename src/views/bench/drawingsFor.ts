@@ -5,7 +5,8 @@ import type { StageInHand } from './stageInHand.ts'
 /** Where numbers stand that a stage asks for without showing them: its own drawing is of something else, or it has none. */
 const ELSEWHERE: readonly { readonly keys: RegExp; readonly drawing: StageDrawing }[] = [
   { keys: /^(?:rim|trebleRim)\[\]\.(?:cutWidthMm|alongBlankMm)$/u, drawing: 'blankTreble' },
-  { keys: /^(?:(?:rim|trebleRim|places|treblePlaces)\[\]\.(?:d|firstD)epthMm|sides\.depth)/u, drawing: 'side' },
+  { keys: /^(?:rim|trebleRim)\[\]\.(?:depthMm|firstDepthMm)$/u, drawing: 'plan' },
+  { keys: /^(?:(?:places|treblePlaces)\[\]\.depthMm$|sides\.depth)/u, drawing: 'side' },
   { keys: /^(?:sideBraces|trebleBraces)\[\]/u, drawing: 'side' },
 ]
 

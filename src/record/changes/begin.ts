@@ -10,10 +10,10 @@ import {
 import type { Bundle, DocumentRecord } from '../document.ts'
 import { checkRow } from '../door.ts'
 import type { EditMeta } from '../edit.ts'
-import { orderStrings } from '../order.ts'
 import type { DoorProblem } from '../problem.ts'
 import { accept, type Result } from '../result.ts'
 import type { StageKey } from '../patterns/stages.ts'
+import { copiedStages, orderOfKeys } from '../stageOrders.ts'
 
 /** What a maker says, or a model gives, when an instrument is begun. */
 export interface Beginning {
@@ -23,7 +23,8 @@ export interface Beginning {
   /** The model it starts from, kept as it was then; null for a plan of its own. */
   readonly model: { readonly modelId: string | null; readonly name: string; readonly plan: Plan } | null
   readonly plan: Plan
-  readonly stages: readonly StageKey[]
+  /** Stages as the house has them, or the order of a shop’s own, which is copied. */
+  readonly stages: readonly StageKey[] | CommissionDoc['stages']
   readonly brief?: Partial<CommissionDoc['brief']>
 }
 
@@ -38,8 +39,7 @@ const EMPTY_BRIEF: CommissionDoc['brief'] = {
 
 /** A new commission with its first change. */
 export function beginCommission(beginning: Beginning, meta: EditMeta): Result<Bundle, DoorProblem> {
-  const orders = orderStrings(beginning.stages.length)
-  const stages = beginning.stages.map((key, i) => [meta.newId(), { order: orders[i] ?? 'i', key }] as const)
+  const { stages } = beginning
   return beginDocument<CommissionRecord>(
     {
       id: meta.newId(),
@@ -56,7 +56,7 @@ export function beginCommission(beginning: Beginning, meta: EditMeta): Result<Bu
         brief: { ...EMPTY_BRIEF, ...beginning.brief },
         plan: beginning.plan as CommissionDoc['plan'],
         tolerances: {},
-        stages: Object.fromEntries(stages),
+        stages: isKeys(stages) ? orderOfKeys(stages, meta.newId) : copiedStages(stages, meta.newId),
         modelAsTaken: beginning.model as CommissionDoc['modelAsTaken'],
       }),
     },
@@ -64,13 +64,14 @@ export function beginCommission(beginning: Beginning, meta: EditMeta): Result<Bu
   )
 }
 
+const isKeys = (stages: Beginning['stages']): stages is readonly StageKey[] => Array.isArray(stages)
+
 /** A copy under a new id, number and title: own log, no facts, no dates of the other's, never part of the demo. */
 export function duplicateCommission(
   of: CommissionRecord,
   names: { readonly number: string; readonly title: string },
   meta: EditMeta,
 ): Result<Bundle, DoorProblem> {
-  const stages = Object.values(of.doc.stages).map((stage) => [meta.newId(), { ...stage }] as const)
   return beginDocument<CommissionRecord>(
     {
       id: meta.newId(),
@@ -84,7 +85,7 @@ export function duplicateCommission(
         archivedOn: null,
         demo: false,
         brief: { ...of.doc.brief, orderedOn: null, promisedOn: null },
-        stages: Object.fromEntries(stages),
+        stages: copiedStages(of.doc.stages, meta.newId),
       }),
     },
     meta,

@@ -16,11 +16,11 @@ import { groupNumbers, type NumberGroup } from './stageGroups.ts'
 import { buildingOrder, stageFigures } from './stageFigures.ts'
 import { stageNumbers } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
-import { plateOf } from './taperNote.ts'
+import { isAboutPlate } from './taperNote.ts'
 
 /** The tables of a stage in the order the hand reaches its numbers. A list without rows has none. */
 export function stageTables(order: StageSheetOrder, stage: StageOnSheet, column: Column): readonly Piece[] {
-  const all = stageFigures(order, stage.key).numbers
+  const all = stageFigures(order, stage).numbers
   const keys = stageNumbers(stage.key, all, order.doc.plan.rim.method, order.computed.numbers)
   return groupNumbers(keys).flatMap((group) => tablesOf(order, group, stage, column))
 }
@@ -63,7 +63,7 @@ function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, stage: S
   const { numbers } = order.computed
   const { paper } = order.words
   const { sides, columns } = paper
-  const pattern = stageFigures(order, stage.key)
+  const pattern = stageFigures(order, stage)
   const boxesUpTo =
     (most: 1 | 2) =>
     (key: NumberKey): 0 | 1 | 2 =>
@@ -175,11 +175,13 @@ function ofPlate(
   stage: StageKey,
 ): NamedRows {
   const { computed, words } = order
-  const plate = plateOf(stage)
   const isGlued = gluedAt(order, stage)
   const { braces, braceArch, braceCrossings } = computed.numbers
   const { paper } = words
-  const onPlate = (number: number) => braces[number - 1]?.plate === plate
+  const onPlate = (number: number) => {
+    const plate = braces[number - 1]?.plate
+    return plate !== undefined && isAboutPlate(stage, plate)
+  }
   const rows = {
     braces: braces.map(({ number, kind, half }) => ({ number, name: paper.brace(number, kind, half) })),
     braceArch: braceArch.map(({ number }, i) => ({

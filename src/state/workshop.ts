@@ -22,6 +22,7 @@ import { createListStore, type ListStore } from './listStore.ts'
 import { createModelStore, type ModelStore } from './modelStore.ts'
 import { createOfflineStore, type OfflineStore } from './offlineStore.ts'
 import { createPersistenceStore, type PersistenceStore } from './persistenceStore.ts'
+import type { Sharing } from './sharing.ts'
 import { createShopStore, type ShopStore } from './shopStore.ts'
 import { createTimers, type Timers } from './timers.ts'
 import type { Bell } from './timerStore.ts'
@@ -57,6 +58,8 @@ export interface Workshop<Computed> {
     readonly install: (files: readonly unknown[]) => ReturnType<typeof installDemo>
     readonly decline: () => Promise<unknown>
   }
+  /** What writes to several instruments at once: fetched with the first work they share. */
+  readonly openSharing: () => Promise<Sharing<Computed>>
   /** The numbers of a plan that is not on the bench: worked out once for each. */
   readonly computedOf: (plan: Plan) => Computed
   /** The text of the file of one stored commission; null where it cannot be read. What waits is written first. */
@@ -153,6 +156,13 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
       },
       decline: () => answerDemo(needs, 'declined'),
     },
+    openSharing: async () =>
+      (await import('./sharing.ts')).createSharing({
+        ...needs,
+        build: given.build,
+        prepareReadings: given.prepareReadings,
+        commission,
+      }),
     computedOf(plan) {
       const known = computed.get(plan) ?? { of: given.build(plan, []).computed }
       computed.set(plan, known)

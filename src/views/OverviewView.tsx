@@ -86,9 +86,9 @@ function NextStage({ id, doc, computed }: NextProps) {
       </section>
     )
   }
-  const [stageId, { key }] = next
+  const [stageId, { key, own }] = next
   const present = stages.map(([, stage]) => stage.key)
-  const title = STAGE_TITLES[key]
+  const title = own?.title ?? STAGE_TITLES[key]
   return (
     <section className="overview-next">
       <p className="overview-place">
@@ -98,14 +98,14 @@ function NextStage({ id, doc, computed }: NextProps) {
         </span>
       </p>
       <h1>{title}</h1>
-      <StageFigures stage={key} present={present} doc={doc} computed={computed} />
+      <StageFigures stage={key} own={own} present={present} doc={doc} computed={computed} />
       <div className="commands">
         <button
           className="button button-next"
           type="button"
           disabled={isLocked}
           aria-label={STAGES_WORDS.markDone(title)}
-          onClick={() => commission.markStageDone(stageId, numbersBuiltTo(key, present, computed.numbers))}
+          onClick={() => commission.markStageDone(stageId, numbersBuiltTo(key, present, computed.numbers, own))}
         >
           {OVERVIEW_WORDS.markDone}
         </button>
@@ -131,7 +131,7 @@ function NextStage({ id, doc, computed }: NextProps) {
           />
         </Suspense>
       )}
-      <StageLines stage={key} present={present} family={doc.family} />
+      <StageLines stage={key} note={own?.note} present={present} family={doc.family} />
     </section>
   )
 }

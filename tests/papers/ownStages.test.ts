@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { compute } from '../../src/core/compute.ts'
 import { figureText } from '../../src/format/figure.ts'
 import { formatQuantity } from '../../src/format/formatQuantity.ts'
 import type { Page } from '../../src/papers/page.ts'
@@ -92,5 +93,5 @@ test('the pack calls a sheet by the maker’s title', () => {
   const stages = {
     '0a0a0a0a-0000-4000-8000-000000000001': { order: 'i', key: 'ownWork', own: { title: 'Photograph it' } },
   } as const
-  expect(paperName('stage:0a0a0a0a-0000-4000-8000-000000000001', stages, BASE.computed)).toContain('Photograph it')
+  expect(paperName('stage:0a0a0a0a-0000-4000-8000-000000000001', stages, compute(STEEL))).toContain('Photograph it')
 })

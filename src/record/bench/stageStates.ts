@@ -72,6 +72,11 @@ export function stageStates(facts: readonly Fact[]): ReadonlyMap<string, StageSt
 /** True where a stage is signed off, whether or not a clock runs on it again. */
 export const isSigned = ({ history }: StageState): boolean => history.at(-1)?.kind === 'signed'
 
+/** Stages on which anything stands: a signature, hours, a clock, a reading. By id. */
+export function begunStages(facts: readonly Fact[]): ReadonlySet<string> {
+  return new Set(standingFacts(facts).flatMap((fact) => ('stageId' in fact ? (fact.stageId ?? []) : [])))
+}
+
 export interface HoursOf {
   readonly spentH: number
   /** Likely hours of what is not signed off, less those already spent on it. */

@@ -18,6 +18,13 @@ export function savePattern(
   }
 }
 
+/** Brings back a building order that was removed. */
+export function bringBackPattern(id: string, pattern: ShopRecord['doc']['patterns'][string]): Recipe<ShopRecord> {
+  return ({ doc }) => {
+    doc.patterns[id] = structuredClone(pattern)
+  }
+}
+
 /** Calls a building order something else; an id that is not there changes nothing. */
 export function renamePattern(id: string, name: string): Recipe<ShopRecord> {
   return ({ doc }) => {

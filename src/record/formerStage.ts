@@ -18,5 +18,5 @@ export function formerStage(
   const id = left?.path[2]
   if (left === undefined || id === undefined || !isPlainObject(left.previous)) return null
   const own = left.previous['own']
-  return { id, own: isPlainObject(own) ? (own as OwnStage) : undefined }
+  return { id, own: isPlainObject(own) ? own : undefined }
 }

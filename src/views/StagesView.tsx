@@ -42,7 +42,7 @@ export function StagesView() {
           {words.keepOrder}
         </button>
         <button className="button" type="button" disabled={isLocked} onClick={() => setAsked('use')}>
-          {words.useOrder}
+          {words.otherOrder}
         </button>
         <output>{kept !== null && words.kept(kept)}</output>
       </div>

@@ -21,6 +21,7 @@ const OTHER_PLACES: Readonly<Record<string, string>> = {
   plan: 'The whole plan',
   tolerances: 'Tolerances',
   stages: 'Order of stages',
+  patterns: 'Building orders kept',
   facts: 'A stage signed off or taken back',
   name: 'Name of the shop',
   'units.bodyLength': 'Unit of lengths on the body',
@@ -45,6 +46,7 @@ export function placeName(field: string): string {
   if (own !== undefined) return own
   if (field.startsWith('brief.')) return (BRIEF_WORDS as Readonly<Record<string, string>>)[field.slice(6)] ?? field
   if (field.startsWith('stages.')) return 'Order of stages'
+  if (field.startsWith('patterns.')) return 'Building orders kept'
   if (field.startsWith('tolerances.')) return `Tolerance of ${field.slice('tolerances.'.length)}`
   if (field.startsWith('plan.')) return planPlaceName(field.slice(5)) ?? field
   const [first = ''] = field.split('.')

@@ -48,7 +48,7 @@ const stages = (count: number): string => (count === 1 ? 'one stage' : `${count}
 /** The place where the stages of an instrument are ordered, timed and signed off. */
 export const STAGES_PLACE_WORDS = {
   parts: {
-    wood: 'Wood',
+    wood: 'Wood, sides',
     rim: 'Rim',
     top: 'Top',
     back: 'Back',
@@ -67,7 +67,7 @@ export const STAGES_PLACE_WORDS = {
   hands: repeated,
   noHands: 'not said',
   spentOn: (of: Duration): string => `${duration(of)} done`,
-  wait: (of: DurationSpan, times: number): string => `${repeated(of, times)}, check the label`,
+  wait: (of: DurationSpan, times: number, advice: string): string => `${repeated(of, times)}, ${advice}`,
   columns: { stage: 'Stage', hands: 'Hands on', wait: 'Wait', stands: 'Stands' },
 
   toDo: 'to do',
@@ -111,7 +111,10 @@ export const STAGES_PLACE_WORDS = {
 
   what: 'What it is',
   stageTitle: 'Called',
+  titleMissing:
+    'Called is empty: what stood before still counts. It may be up to 120 characters, such as “Inlay the head”.',
   note: 'What there is to do, a line each',
+  noteMissing: 'There is no line: what stood before still counts. Write one, or take it as the pattern has it.',
   handsH: 'Hands on',
   waitH: 'Wait after it',
   spans: { low: 'at best', likely: 'as a rule', high: 'at worst' },
@@ -204,8 +207,8 @@ export const STAGES_PLACE_WORDS = {
   keep: 'Keep it',
   kept: (name: string): string => `“${name}” is kept: new instruments can begin with it.`,
 
-  useTitle: 'Which order?',
-  useOrder: 'Use another order',
+  otherTitle: 'Which order?',
+  otherOrder: 'Use another order',
   houseOrder: (family: string): string => `The house’s, ${family.toLowerCase()}`,
   comeIn: (count: number): string =>
     count === 0 ? 'Nothing comes in.' : `${stages(count)} come${count === 1 ? 's' : ''} in.`,
@@ -217,7 +220,7 @@ export const STAGES_PLACE_WORDS = {
     titles.length === 0
       ? 'Everything signed off or begun is in it.'
       : `Signed off or begun, so ${titles.length === 1 ? 'it stays' : 'they stay'}: ${titles.join(', ')}.`,
-  use: 'Take this order',
+  takeOrder: 'Take this order',
 
   skipped: 'Left out of this instrument',
   bringIn: 'Bring in',
@@ -230,6 +233,7 @@ export const ORDERS_WORDS = {
   lead: 'Orders kept from instruments. A new instrument begins with the house’s, or with one of these.',
   none: 'None is kept yet: on an instrument’s sheet Stages, choose “Keep this order”.',
   name: 'Name',
+  missing: 'Name is empty: what stood before still counts. It may be up to 120 characters.',
   count: stages,
   remove: 'Remove',
   removeOf: (name: string): string => `Remove the order “${name}”`,

@@ -101,9 +101,9 @@ export function NewInstrument({ onClose, model: given }: Props) {
             <span className="field-label">{NEW_WORDS.order}</span>
             <select className="field-input" value={order} onChange={({ target }) => setOrder(target.value)}>
               <option value="">{NEW_WORDS.houseOrder}</option>
-              {Object.entries(patterns).map(([id, { name }]) => (
+              {Object.entries(patterns).map(([id, { name, family }]) => (
                 <option key={id} value={id}>
-                  {name}
+                  {name}, {FAMILY_WORDS[family].toLowerCase()}
                 </option>
               ))}
             </select>

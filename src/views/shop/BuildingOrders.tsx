@@ -72,10 +72,7 @@ function NameField({ id, name }: { readonly id: string; readonly name: string })
     name: `patterns.${id}.name`,
     value: name,
     readOnly: !isOpen,
-    take: (next, gesture) => {
-      // An order is never without a name: what stood before still counts.
-      if (next.trim() !== '') shop.edit(renamePattern(id, next), gesture)
-    },
+    take: (next, gesture) => shop.edit(renamePattern(id, next), gesture),
   })
-  return <TextField label={ORDERS_WORDS.name} binding={binding} most={120} />
+  return <TextField label={ORDERS_WORDS.name} binding={binding} most={120} missing={ORDERS_WORDS.missing} />
 }

@@ -25,7 +25,7 @@ export function NumberPicker({ stage }: { readonly stage: StageInHand }) {
     const gesture = newGesture()
     const rest = numbers.filter((one) => one !== key)
     change(setStageDetail(id, 'numbers', rest), gesture)
-    if (lookUp.includes(key)) change(setStageDetail(id, 'lookUp', [...lookUp.filter((one) => one !== key)]), gesture)
+    if (lookUp.includes(key)) change(setStageDetail(id, 'lookUp', lookUp.filter((one) => one !== key)), gesture)
   }
   const box = (key: NumberKey, gets: boolean): void =>
     change(setStageDetail(id, 'lookUp', gets ? lookUp.filter((one) => one !== key) : [...lookUp, key]))
@@ -73,7 +73,6 @@ export function NumberPicker({ stage }: { readonly stage: StageInHand }) {
         <input
           className="field-input"
           id={searchId}
-          type="search"
           value={wanted}
           autoComplete="off"
           disabled={isLocked}
@@ -89,7 +88,10 @@ export function NumberPicker({ stage }: { readonly stage: StageInHand }) {
               type="button"
               disabled={isLocked}
               aria-label={`${words.addNumber(NUMBER_NAMES[key])} (${partOf(key)})`}
-              onClick={() => set([...numbers, key])}
+              onClick={() => {
+                set([...numbers, key])
+                setWanted('')
+              }}
             >
               {NUMBER_NAMES[key]} <span className="second small">{partOf(key)}</span>
             </button>

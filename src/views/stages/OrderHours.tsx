@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { formatHours } from '../../format/formatHours.ts'
+import { formatWorkHours } from '../../format/formatWorkHours.ts'
 import { allHours, hoursByPart, stageStates } from '../../record/bench/stageStates.ts'
 import { partOfStage, STAGES_PLACE_WORDS, WORK_PARTS } from '../../words/stagesPlace.ts'
 import { useCommission } from '../workshop.ts'
@@ -38,7 +38,7 @@ export function OrderHours() {
             <tr key={row}>
               <th scope="row">{row === 'spentH' ? words.spent : words.left}</th>
               {cells.map((cell) => (
-                <td key={cell.name}>{cell[row] > 0 ? words.hours(formatHours(cell[row])) : '–'}</td>
+                <td key={cell.name}>{cell[row] > 0 ? words.hours(formatWorkHours(cell[row])) : '–'}</td>
               ))}
             </tr>
           ))}

@@ -147,7 +147,7 @@ export function ShareStage({ stage, first = 'hours', onClose }: Props) {
 }
 
 /** The other instruments on the bench that have this stage still to be done; null until they have been looked through. */
-function useOthers(docId: string, { id, key, own }: StageInHand) {
+function useOthers(docId: string, { key, own }: StageInHand) {
   const { openSharing } = useWorkshop()
   const heads = useList((state) => state.heads)
   const [found, setFound] = useState<{
@@ -173,6 +173,6 @@ function useOthers(docId: string, { id, key, own }: StageInHand) {
     return () => {
       isAsked = false
     }
-  }, [openSharing, heads, docId, id, key, title])
+  }, [openSharing, heads, docId, key, title])
   return found
 }

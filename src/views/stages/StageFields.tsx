@@ -26,21 +26,15 @@ export function StageFields({ stage }: { readonly stage: StageInHand }) {
   const isWhole = partsOf(key, keysOf(doc.stages)).length > 1
   const usualNote = key === 'ownWork' ? '' : (isWhole ? whole : lines).join('\n')
   const usualTitle = key === 'ownWork' ? '' : STAGE_TITLES[key]
-  const title = useDetail(id, 'title', own.title ?? usualTitle, (said) => {
-    const called = said.trim()
-    // Work without a pattern is never without a name.
-    if (called === '') return key === 'ownWork' ? own.title : undefined
-    return called === usualTitle ? undefined : said
-  })
-  const note = useDetail(id, 'note', own.note ?? usualNote, (said) =>
-    said === usualNote || said.trim() === '' ? undefined : said,
-  )
+  const title = useDetail(id, 'title', own.title ?? usualTitle, (said) => (said === usualTitle ? undefined : said))
+  const note = useDetail(id, 'note', own.note ?? usualNote, (said) => (said === usualNote ? undefined : said))
   const times = useDetail<'times', number | null>(id, 'times', stage.times, (said) => said ?? undefined)
+  const asked = usualNote === '' ? {} : { missing: words.noteMissing }
   return (
     <section className="detail-part" aria-label={words.what}>
       <h3>{words.what}</h3>
-      <TextField label={words.stageTitle} binding={title} most={MOST_TITLE} />
-      <TextField label={words.note} binding={note} most={MOST_NOTE} lines={4} />
+      <TextField label={words.stageTitle} binding={title} most={MOST_TITLE} missing={words.titleMissing} />
+      <TextField label={words.note} binding={note} most={MOST_NOTE} lines={4} {...asked} />
       <div className="detail-spans">
         <SpanFields stage={stage} name="handsH" />
         <SpanFields stage={stage} name="waitH" />

@@ -1,5 +1,5 @@
 import { formatDate } from '../../format/formatDate.ts'
-import { formatHours } from '../../format/formatHours.ts'
+import { formatWorkHours } from '../../format/formatWorkHours.ts'
 import { formatMoment } from '../../format/formatMoment.ts'
 import { workOf } from '../../record/bench/work.ts'
 import type { StageInHand } from '../../record/stageInHand.ts'
@@ -30,7 +30,7 @@ export function StageHistory({ stage }: { readonly stage: StageInHand }) {
             </li>
           ))}
           {entries.map(({ factId, on, hours, how, sharedBy }) => (
-            <li key={factId}>{words.worked(formatDate(on), formatHours(hours), how === 'clock', sharedBy)}</li>
+            <li key={factId}>{words.worked(formatDate(on), formatWorkHours(hours), how === 'clock', sharedBy)}</li>
           ))}
         </ul>
       )}

@@ -2,12 +2,13 @@ import { lazy, Suspense, useEffect, useId, useRef } from 'react'
 import { formatDate } from '../../format/formatDate.ts'
 import { formatHours } from '../../format/formatHours.ts'
 import { formatMoment } from '../../format/formatMoment.ts'
+import { formatWorkHours } from '../../format/formatWorkHours.ts'
 import type { FixtureKey } from '../../record/patterns/fixtureKeys.ts'
 import type { Span } from '../../record/patterns/stages/stagePattern.ts'
 import { isSigned, type StageState } from '../../record/bench/stageStates.ts'
 import type { StageInHand } from '../../record/stageInHand.ts'
 import { type DurationSpan, STAGES_PLACE_WORDS } from '../../words/stagesPlace.ts'
-import { STAGE_FIXTURE_WORDS } from '../../words/stageWork.ts'
+import { STAGE_FIXTURE_WORDS, waitAdvice } from '../../words/stageWork.ts'
 import { useOrderBench } from './orderBench.ts'
 
 const StageDetail = lazy(async () => ({ default: (await import('./StageDetail.tsx')).StageDetail }))
@@ -55,10 +56,13 @@ export function StageRow({ stage, isNext, isOpen, onToggle, onShow, trouble }: P
             <FixturesHeld stage={stage} />
           </span>
           <span className="order-hands">
-            {stage.handsH.high > 0 ? words.hands(durations(stage.handsH), stage.times) : words.noHands}
-            {state.spentH > 0 && <span className="order-spent">{words.spentOn(formatHours(state.spentH))}</span>}
+            {stage.handsH.high > 0 ? words.hands(durations(stage.handsH, formatWorkHours), stage.times) : words.noHands}
+            {state.spentH > 0 && <span className="order-spent">{words.spentOn(formatWorkHours(state.spentH))}</span>}
           </span>
-          <span className="order-wait">{stage.waitH.high > 0 && words.wait(durations(stage.waitH), stage.times)}</span>
+          <span className="order-wait">
+            {stage.waitH.high > 0 &&
+              words.wait(durations(stage.waitH, formatHours), stage.times, waitAdvice(stage.key))}
+          </span>
           <span className="order-word">{stateWord(state, isNext)}</span>
         </button>
         {isNext && !isOpen && (
@@ -119,10 +123,10 @@ function stateWord(state: StageState, isNext: boolean): string {
   }
 }
 
-const durations = ({ low, likely, high }: Span): DurationSpan => ({
-  low: formatHours(low),
-  likely: formatHours(likely),
-  high: formatHours(high),
+const durations = ({ low, likely, high }: Span, say: typeof formatHours): DurationSpan => ({
+  low: say(low),
+  likely: say(likely),
+  high: say(high),
 })
 
 function StageMark({ kind }: { readonly kind: 'done' | 'next' | 'toDo' | 'again' }) {

@@ -41,7 +41,7 @@ export function UseOrder({ onClose }: { readonly onClose: () => void }) {
   const made = applyPattern(taken.stages)
   const refusal = refusalOf(doc, made)
   return (
-    <Dialog title={words.useTitle} onClose={onClose}>
+    <Dialog title={words.otherTitle} onClose={onClose}>
       <div className="dialog-body">
         <div className="order-choices">
           {choices.map((choice) => (
@@ -71,7 +71,7 @@ export function UseOrder({ onClose }: { readonly onClose: () => void }) {
               onClose()
             }}
           >
-            {words.use}
+            {words.takeOrder}
           </button>
         </div>
       </div>

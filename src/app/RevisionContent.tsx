@@ -9,7 +9,7 @@ import { useCommission, useShop, useWorkshop } from '../views/workshop.ts'
 import { valueText } from '../views/valueText.ts'
 import { REVISION_WORDS } from '../words/instrument.ts'
 import { placeName } from '../words/places.ts'
-import { STAGE_WORDS } from '../words/stages.ts'
+import { STAGE_TITLES } from '../words/stageTitles.ts'
 import { gestureName, placeHere } from './gestureNames.ts'
 import './revision.css'
 
@@ -26,8 +26,8 @@ export function RevisionContent() {
   const doc = useCommission((state) => state.record?.doc ?? null)
   const units = useShop((state) => state.shop.units)
   const stageName = (id: string): string => {
-    const key = doc?.stages[id]?.key
-    return key === undefined ? placeName('facts') : STAGE_WORDS[key].title
+    const stage = doc?.stages[id]
+    return stage === undefined ? placeName('facts') : (stage.own?.title ?? STAGE_TITLES[stage.key])
   }
   const recent = recentGestures(changes, facts, SHOWN)
   const whatOf = (label: GestureLabel): string => {

@@ -32,7 +32,7 @@ interface Round {
 }
 
 /** Rounds hang on each other a little (a back's gap on the depths): so often everything is gone over. */
-const PASSES = 4
+const PASSES = 6
 
 /** What others are worked out from comes first. */
 const RANK: Readonly<Record<InverseName, number>> = {

@@ -36,7 +36,7 @@ export interface BoxTable {
  * tables as are printed, broken where those are.
  */
 export function stageBoxes(order: StageSheetOrder, stage: StageOnSheet): readonly BoxTable[] {
-  const { numbers } = stageFigures(order, stage.key)
+  const { numbers } = stageFigures(order, stage)
   const keys = stageNumbers(stage.key, numbers, order.doc.plan.rim.method, order.computed.numbers)
   return groupNumbers(keys)
     .flatMap((group) => tablesOf(order, group, stage))
@@ -57,7 +57,7 @@ export const boxesInOrder = (tables: readonly BoxTable[]): readonly Box[] =>
 function tablesOf(order: StageSheetOrder, group: NumberGroup, stage: StageOnSheet): readonly BoxTable[] {
   const { list, keys } = group
   const { paper, numbers } = order.words
-  const figures = stageFigures(order, stage.key)
+  const figures = stageFigures(order, stage)
   const hasBox = (key: NumberKey) => getsBox(figures, key)
   const nameOf = (key: NumberKey) => numbers[key].name
   if (list === 'rosette.rings') return ringTables(order, keys.filter(hasBox))

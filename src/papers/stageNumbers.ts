@@ -15,7 +15,10 @@ const ALONG_EDGES: ReadonlySet<NumberKey> = new Set(['frets[].bassEdgeMm', 'fret
 export const sawsNoProfile = (stage: StageKey, method: RimPlan['method']): boolean =>
   stage === 'profileBlanks' && method === 'onTheRim'
 
-/** Of the numbers a stage prints those of this instrument, in their order: stations for the rim method chosen, nothing twice. */
+/**
+ * Of the numbers a stage prints those of this instrument, in their order: stations for the rim method chosen, nothing twice (work without a
+ * pattern has no list of blanks to say it).
+ */
 export function stageNumbers(
   stage: StageKey,
   keys: readonly NumberKey[],
@@ -27,7 +30,7 @@ export function stageNumbers(
   const hasCutaway = numbers.blocks.neck.flank.length > 0
   return keys.filter(
     (key) =>
-      !SAID_BY_BLANKS.has(key) &&
+      (stage === 'ownWork' || !SAID_BY_BLANKS.has(key)) &&
       (hasCutaway || key !== BESIDE_CUTAWAY) &&
       !(isFanned ? ALONG_MIDDLE : ALONG_EDGES).has(key),
   )

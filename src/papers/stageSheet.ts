@@ -9,7 +9,7 @@ import type { Column } from './pen.ts'
 import { CAUTION_KEYS, type CautionKey } from '../record/patterns/cautions.ts'
 import { columnOf, setOnPages } from './sheetPages.ts'
 import { STAGES } from '../record/patterns/stagePatterns.ts'
-import { stageFigures } from './stageFigures.ts'
+import { ownOf, stageFigures } from './stageFigures.ts'
 import { sawsNoProfile } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
 import { stageTables } from './stageTables.ts'
@@ -54,10 +54,10 @@ function layStage(today: StageSheetOrder, asked: StageOnSheet, column: Column, i
   const tables = stageTables(order, stage, column)
   const tapers = taperNote(order, stage)
   const noProfile = sawsNoProfile(stage.key, order.doc.plan.rim.method)
-  const cautions = pattern.cautions.map((key) => words.cautions[key])
+  const cautions = cautionsOf(order, stage).map((key) => words.cautions[key])
   const pieces: Piece[] = [
     ...(isFirst ? [whole(layNote(words.paper.legend, column), 0, true)] : []),
-    whole(layHeading(stage, words, column), isFirst ? 2.5 : 0, true),
+    whole(layHeading(order, stage, column), isFirst ? 2.5 : 0, true),
     ...(stage.done && built !== undefined
       ? [whole(layNote(words.paper.signedOff(formatDate(built.on)), column), 0, true)]
       : []),
@@ -69,13 +69,17 @@ function layStage(today: StageSheetOrder, asked: StageOnSheet, column: Column, i
     ...(tapers === null ? [] : [whole(layNote(tapers, column), 2, true)]),
     ...tables,
   ]
-  return { pieces, again: layHeadingAgain(stage, words, column) }
+  return { pieces, again: layHeadingAgain(order, stage, column) }
 }
+
+/** Where a stage can hurt: as its maker says, else as the house does. */
+const cautionsOf = (order: StageSheetOrder, stage: StageOnSheet): readonly CautionKey[] =>
+  ownOf(order, stage).cautions ?? STAGES[stage.key].cautions
 
 /** The cautions the chosen stages call for, each once, in full. */
 function cautionsRun(order: StageSheetOrder, column: Column): Run[] {
   const { paper, cautions } = order.words
-  const keys = CAUTION_KEYS.filter((key) => order.stages.some((stage) => STAGES[stage.key].cautions.includes(key)))
+  const keys = CAUTION_KEYS.filter((key) => order.stages.some((stage) => cautionsOf(order, stage).includes(key)))
   if (keys.length === 0) return []
   // Long ones beside long ones: less paper stays white.
   const lengthOf = (key: CautionKey) => cautions[key].full.join(' ').length
@@ -108,7 +112,7 @@ function showsOf(order: StageSheetOrder, blocks: readonly Block[]): string {
 }
 
 /** Whether any number a stage prints follows a reading. */
-const hasReadings = (order: StageSheetOrder, { key: stage }: StageOnSheet): boolean =>
+const hasReadings = (order: StageSheetOrder, stage: StageOnSheet): boolean =>
   order.planned !== undefined &&
   stageFigures(order, stage).numbers.some((key) =>
     valuesOf(order, key).some((value) => isFromReading(order, key, value)),

@@ -1,4 +1,3 @@
-import type { BRACE_KINDS } from '../core/boxPlan.ts'
 import { aboutNumber } from '../core/catalogue.ts'
 import type { RimPlace } from '../core/instrument/rim.ts'
 import type { NumberKey } from '../core/numbers.ts'
@@ -12,15 +11,16 @@ import { type NamedRows, rowsPieces } from './blocks/rowsTable.ts'
 import { type StationRun, stationsPiece } from './blocks/stationTable.ts'
 import type { Piece } from './flow.ts'
 import type { Column } from './pen.ts'
+import { gluedAt } from './gluedAt.ts'
 import { groupNumbers, type NumberGroup } from './stageGroups.ts'
 import { buildingOrder, stageFigures } from './stageFigures.ts'
 import { stageNumbers } from './stageNumbers.ts'
 import type { StageOnSheet, StageSheetOrder } from './stageSheetOrder.ts'
-import { plateOf } from './taperNote.ts'
+import { isAboutPlate } from './taperNote.ts'
 
 /** The tables of a stage in the order the hand reaches its numbers. A list without rows has none. */
 export function stageTables(order: StageSheetOrder, stage: StageOnSheet, column: Column): readonly Piece[] {
-  const all = stageFigures(order, stage.key).numbers
+  const all = stageFigures(order, stage).numbers
   const keys = stageNumbers(stage.key, all, order.doc.plan.rim.method, order.computed.numbers)
   return groupNumbers(keys).flatMap((group) => tablesOf(order, group, stage, column))
 }
@@ -63,7 +63,7 @@ export function namedRows(order: StageSheetOrder, { list, keys }: NumberGroup, s
   const { numbers } = order.computed
   const { paper } = order.words
   const { sides, columns } = paper
-  const pattern = stageFigures(order, stage.key)
+  const pattern = stageFigures(order, stage)
   const boxesUpTo =
     (most: 1 | 2) =>
     (key: NumberKey): 0 | 1 | 2 =>
@@ -175,11 +175,13 @@ function ofPlate(
   stage: StageKey,
 ): NamedRows {
   const { computed, words } = order
-  const plate = plateOf(stage)
-  const isGlued = gluedAt(order, stage)
+  const isGlued = gluedAt(buildingOrder(order), stage)
   const { braces, braceArch, braceCrossings } = computed.numbers
   const { paper } = words
-  const onPlate = (number: number) => braces[number - 1]?.plate === plate
+  const onPlate = (number: number) => {
+    const plate = braces[number - 1]?.plate
+    return plate !== undefined && isAboutPlate(stage, plate)
+  }
   const rows = {
     braces: braces.map(({ number, kind, half }) => ({ number, name: paper.brace(number, kind, half) })),
     braceArch: braceArch.map(({ number }, i) => ({
@@ -197,16 +199,4 @@ function ofPlate(
     (list !== 'braces' || isGlued(braces[number - 1]?.kind))
   const at = rows.flatMap(({ number }, i) => (isShown(number) ? [i] : []))
   return { title: null, head: paper.columns.brace, names: at.map((i) => rows[i]?.name ?? ''), at, ...columns }
-}
-
-type BraceKind = (typeof BRACE_KINDS)[number]
-/** Braces of the top that carry it, and are glued apart from the lighter ones where the order has a stage for those. */
-const MAIN_BRACES: ReadonlySet<BraceKind> = new Set(['cross', 'fan', 'ladder', 'other'])
-
-/** Which braces a stage is about: of the two that glue those of the top each its own, of any other stage all. */
-function gluedAt(order: StageSheetOrder, stage: StageKey): (kind: BraceKind | undefined) => boolean {
-  const building = buildingOrder(order)
-  const areApart = building.includes('braceTop') && building.includes('braceTopFine')
-  if (!areApart || (stage !== 'braceTop' && stage !== 'braceTopFine')) return () => true
-  return (kind) => kind !== undefined && MAIN_BRACES.has(kind) === (stage === 'braceTop')
 }

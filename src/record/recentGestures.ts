@@ -6,7 +6,7 @@ import type { GestureLabel } from './undo.ts'
 export interface RecentGesture extends GestureLabel {
   /** True where it took another one back. */
   readonly undoes: boolean
-  /** Stages it signed off or took back. */
+  /** Stages it said something of: signed off, timed, to be done again, or taken back. */
   readonly stageIds: readonly string[]
 }
 
@@ -19,7 +19,13 @@ export function recentGestures(
   const recent = new Map<string, { fields: Set<string>; stageIds: Set<string>; at: string; undoes: boolean }>()
   const stageOf = (id: string): string[] =>
     facts.flatMap((one) =>
-      one.id !== id ? [] : one.kind === 'stageDone' ? [one.stageId] : one.kind === 'withdrawal' ? stageOf(one.of) : [],
+      one.id !== id
+        ? []
+        : one.kind === 'withdrawal'
+          ? stageOf(one.of)
+          : 'stageId' in one && one.stageId !== null
+            ? [one.stageId]
+            : [],
     )
   for (const entry of entriesOf(changes, facts).toReversed()) {
     if (!isChange(entry) && entry.kind === 'printed') continue

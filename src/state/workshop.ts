@@ -24,6 +24,7 @@ import { createListStore, type ListStore } from './listStore.ts'
 import { createModelStore, type ModelStore } from './modelStore.ts'
 import { createOfflineStore, type OfflineStore } from './offlineStore.ts'
 import { createPersistenceStore, type PersistenceStore } from './persistenceStore.ts'
+import type { Sharing } from './sharing.ts'
 import { createShopStore, type ShopStore } from './shopStore.ts'
 import { createTimers, type Timers } from './timers.ts'
 import type { Bell } from './timerStore.ts'
@@ -64,6 +65,8 @@ export interface Workshop<Computed> {
   }
   /** What follows from any plan with any readings. */
   readonly build: CommissionNeeds<Computed>['build']
+  /** What writes to several instruments at once: fetched with the first work they share. */
+  readonly openSharing: () => Promise<Sharing<Computed>>
   /** The numbers of a plan that is not on the bench: worked out once for each. */
   readonly computedOf: (plan: Plan) => Computed
   /** What a number of the open instrument is asked to be, its own readings left out. */
@@ -172,6 +175,13 @@ export async function openWorkshop<Computed>(given: WorkshopNeeds<Computed>): Pr
     build: given.build,
     computedOf,
     askedOf: createAsked({ store: commission.store, build: given.build, roundOf: given.roundOf, computedOf }),
+    openSharing: async () =>
+      (await import('./sharing.ts')).createSharing({
+        ...needs,
+        build: given.build,
+        prepareReadings: given.prepareReadings,
+        commission,
+      }),
     async fileOf(id) {
       await flush()
       const held = commission.unsaved().find((kept) => kept.row.id === id)

@@ -8,16 +8,21 @@ interface Props {
   readonly label: string
   readonly binding: FieldBinding<string>
   readonly most: number
+  /** What is said where it is left empty; without it, it may be. */
+  readonly missing?: string
   /** More than one line to write on. */
   readonly lines?: number
   readonly autoComplete?: string
 }
 
 /** Words, as they are typed. */
-export function TextField({ label, binding, most, lines, autoComplete = 'off' }: Props) {
+export function TextField({ label, binding, most, missing, lines, autoComplete = 'off' }: Props) {
   const hintId = useId()
-  const read = (text: string): Reading<string> =>
-    text.length <= most ? { ok: true, value: text } : { ok: false, sentence: tooLongText(label, most), spellings: null }
+  const read = (text: string): Reading<string> => {
+    if (text.length > most) return { ok: false, sentence: tooLongText(label, most), spellings: null }
+    if (missing !== undefined && text.trim() === '') return { ok: false, sentence: missing, spellings: null }
+    return { ok: true, value: text }
+  }
   const typed = useTypedText<string>(binding, read, (value) => value, lines !== undefined)
   const problem = typed.reading !== null && !typed.reading.ok ? typed.reading.sentence : null
   const shared = {

@@ -87,9 +87,9 @@ function NextStage({ id, doc, computed }: NextProps) {
       </section>
     )
   }
-  const [stageId, { key }] = next
+  const [stageId, { key, own }] = next
   const present = stages.map(([, stage]) => stage.key)
-  const title = STAGE_TITLES[key]
+  const title = own?.title ?? STAGE_TITLES[key]
   return (
     <section className="overview-next">
       <p className="overview-place">
@@ -99,7 +99,7 @@ function NextStage({ id, doc, computed }: NextProps) {
         </span>
       </p>
       <h1>{title}</h1>
-      <StageFigures stage={key} present={present} doc={doc} computed={computed} />
+      <StageFigures stage={key} own={own} present={present} doc={doc} computed={computed} />
       <div className="commands">
         <Link className="button button-next" href={`/i/${id}/bench`} onClick={() => layInHand(id, stageId)}>
           {OVERVIEW_WORDS.atTheBench}
@@ -109,7 +109,7 @@ function NextStage({ id, doc, computed }: NextProps) {
           type="button"
           disabled={isLocked}
           aria-label={STAGES_WORDS.markDone(title)}
-          onClick={() => commission.markStageDone(stageId, numbersBuiltTo(key, present, computed.numbers))}
+          onClick={() => commission.markStageDone(stageId, numbersBuiltTo(key, present, computed.numbers, own))}
         >
           {OVERVIEW_WORDS.markDone}
         </button>
@@ -135,7 +135,7 @@ function NextStage({ id, doc, computed }: NextProps) {
           />
         </Suspense>
       )}
-      <StageLines stage={key} present={present} family={doc.family} />
+      <StageLines stage={key} note={own?.note} present={present} family={doc.family} />
     </section>
   )
 }

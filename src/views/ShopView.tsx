@@ -11,6 +11,7 @@ import { ORIGIN_WORDS } from '../words/measuring.ts'
 import { SHOP_WORDS } from '../words/shop.ts'
 import { ImportDialog } from './ImportDialog.tsx'
 import { ListNotice } from './list/ListNotice.tsx'
+import { BuildingOrders } from './shop/BuildingOrders.tsx'
 import { FixtureEditor } from './shop/FixtureEditor.tsx'
 import { Offline } from './shop/Offline.tsx'
 import { ShopTolerance } from './shop/ShopTolerance.tsx'
@@ -57,6 +58,7 @@ export function ShopView({ saveEverything }: { readonly saveEverything: () => Pr
           <Light />
         </section>
       </div>
+      <BuildingOrders />
       <FixtureEditor />
       <TappedBoxes />
       <Tolerances />

@@ -126,7 +126,7 @@ export function StageSheetView(props: StageSheetViewProps) {
               <label className="stage-sheet-tick">
                 <input type="checkbox" checked={chosen.has(id)} onChange={() => toggle(id)} />
                 <span className="stage-sheet-place">{i + 1}</span>
-                <span>{STAGE_TITLES[key]}</span>
+                <span>{doc.stages[id]?.own?.title ?? STAGE_TITLES[key]}</span>
                 {doneStages.has(id) && <span className="second small">{words.done}</span>}
               </label>
             </li>

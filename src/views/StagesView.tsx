@@ -1,201 +1,169 @@
-import { useEffect, useRef } from 'react'
-import { Link } from 'wouter'
-import { formatDate } from '../format/formatDate.ts'
-import { addStage, moveStage, skipStage } from '../record/changes/stages.ts'
-import { type StageDone, stagesDone } from '../record/facts.ts'
-import { inOrder } from '../record/order.ts'
+import { lazy, Suspense, useMemo, useState } from 'react'
+import { NOTHING_DONE, isSigned, stageStates } from '../record/bench/stageStates.ts'
+import { addStage, refusalOf, type StageChange, type StageRefusal } from '../record/changes/stages.ts'
+import { formerStage } from '../record/formerStage.ts'
+import { keysOf } from '../record/stageLinks.ts'
+import { stagesInHand } from '../record/stageInHand.ts'
 import { type StageKey, startingStages } from '../record/patterns/stages.ts'
 import { STAGES_WORDS } from '../words/instrument.ts'
+import { STAGES_PLACE_WORDS } from '../words/stagesPlace.ts'
 import { STAGE_TITLES } from '../words/stageTitles.ts'
-import { layInHand } from './bench/benchMemory.ts'
 import { numbersBuiltTo } from './builtTo.ts'
+import { type OrderBench, OrderBenchContext, useOrderBench } from './stages/orderBench.ts'
+import { OrderHours } from './stages/OrderHours.tsx'
+import { StageRow } from './stages/StageRow.tsx'
 import { useCommission, useWorkshop } from './workshop.ts'
-import './stages.css'
+import './stages/stages.css'
 
-/** The building order of this instrument: what is done, what is next, what is left out. */
-export function StagesView({ id: instrumentId }: { readonly id: string }) {
-  const { commission, newGesture } = useWorkshop()
-  const doc = useCommission((state) => state.record?.doc ?? null)
-  const facts = useCommission((state) => state.facts)
-  const isLocked = useCommission((state) => state.readOnly !== null)
-  if (doc === null) return null
-  const stages = inOrder(doc.stages)
-  const done = stagesDone(facts)
-  const nextId = stages.find(([id]) => !done.has(id))?.[0] ?? null
-  const present = new Set(stages.map(([, stage]) => stage.key))
-  const skipped = startingStages(doc.family).filter((key) => !present.has(key))
+const KeepOrder = lazy(async () => ({ default: (await import('./stages/KeepOrder.tsx')).KeepOrder }))
+const UseOrder = lazy(async () => ({ default: (await import('./stages/UseOrder.tsx')).UseOrder }))
 
-  const move = (at: number, by: -1 | 1): void => {
-    const [id] = stages[at] ?? []
-    const before = stages[by === -1 ? at - 1 : at + 2]?.[0] ?? null
-    if (id !== undefined) commission.edit(moveStage(id, before))
-  }
-  const bringIn = (key: StageKey): void => {
-    const order = startingStages(doc.family)
-    const later = new Set(order.slice(order.indexOf(key) + 1))
-    const before = stages.find(([, stage]) => later.has(stage.key))?.[0] ?? null
-    commission.edit(addStage(newGesture(), key, before))
-  }
+const words = STAGES_PLACE_WORDS
+
+/** The building order of this instrument: what is done and next, how long it takes, and all that its maker has otherwise. */
+export function StagesView() {
+  const bench = useBench()
+  const [openId, setOpenId] = useState<string | null>(null)
+  const [asked, setAsked] = useState<'keep' | 'use' | null>(null)
+  const [kept, setKept] = useState<string | null>(null)
+  if (bench === null) return null
+  const { stages, stateOf, isLocked } = bench
+  const nextId = stages.find(({ id }) => !isSigned(stateOf(id)))?.id ?? null
 
   return (
-    <>
+    <OrderBenchContext value={bench}>
       <header className="view-head">
         <h1>{STAGES_WORDS.title}</h1>
         <p className="second">{STAGES_WORDS.lead}</p>
       </header>
-      <ol className="stages">
-        {stages.map(([id, { key }], at) => (
+      <OrderHours />
+      <div className="commands order-commands">
+        <button className="button" type="button" onClick={() => setAsked('keep')}>
+          {words.keepOrder}
+        </button>
+        <button className="button" type="button" disabled={isLocked} onClick={() => setAsked('use')}>
+          {words.otherOrder}
+        </button>
+        <output>{kept !== null && words.kept(kept)}</output>
+      </div>
+      <div className="order-columns" aria-hidden="true">
+        <span>{words.columns.stage}</span>
+        <span>{words.columns.hands}</span>
+        <span>{words.columns.wait}</span>
+        <span>{words.columns.stands}</span>
+      </div>
+      <ol className="order">
+        {stages.map((stage) => (
           <StageRow
-            key={id}
-            instrumentId={instrumentId}
-            stageId={id}
-            place={at + 1}
-            stageKey={key}
-            done={done.get(id) ?? null}
-            isNext={id === nextId}
-            isLocked={isLocked}
-            onDone={() => {
-              const numbers = commission.store.getState().computed?.numbers
-              if (numbers !== undefined) commission.markStageDone(id, numbersBuiltTo(key, [...present], numbers))
-            }}
-            onWithdraw={() => commission.withdrawStage(id)}
-            onSkip={() => commission.edit(skipStage(id))}
-            onEarlier={at === 0 ? null : () => move(at, -1)}
-            onLater={at === stages.length - 1 ? null : () => move(at, 1)}
+            key={stage.id}
+            stage={stage}
+            isNext={stage.id === nextId}
+            isOpen={stage.id === openId}
+            onToggle={() => setOpenId(stage.id === openId ? null : stage.id)}
+            onShow={setOpenId}
+            trouble={bench.trouble !== null && stage.id === openId ? bench.trouble : null}
           />
         ))}
       </ol>
-      {skipped.length > 0 && (
-        <section className="stages-skipped">
-          <h2>{STAGES_WORDS.skipped}</h2>
-          <ul className="stages">
-            {skipped.map((key) => (
-              <li className="stage-row" key={key}>
-                <span />
-                <span>{STAGE_TITLES[key]}</span>
-                <span />
-                <button
-                  className="button button-plain"
-                  type="button"
-                  disabled={isLocked}
-                  aria-label={STAGES_WORDS.addBack(STAGE_TITLES[key])}
-                  onClick={() => bringIn(key)}
-                >
-                  {STAGES_WORDS.addBackShort}
-                </button>
-              </li>
-            ))}
-          </ul>
-        </section>
+      {bench.trouble !== null && openId === null && (
+        <p className="field-problem" role="alert">
+          {bench.trouble}
+        </p>
       )}
-    </>
+      <LeftOut />
+      <Suspense fallback={null}>
+        {asked === 'keep' && <KeepOrder onClose={() => setAsked(null)} onKept={setKept} />}
+        {asked === 'use' && <UseOrder onClose={() => setAsked(null)} />}
+      </Suspense>
+    </OrderBenchContext>
   )
 }
 
-interface RowProps {
-  readonly instrumentId: string
-  readonly stageId: string
-  readonly place: number
-  readonly stageKey: StageKey
-  readonly done: StageDone | null
-  readonly isNext: boolean
-  readonly isLocked: boolean
-  readonly onDone: () => void
-  readonly onWithdraw: () => void
-  readonly onSkip: () => void
-  readonly onEarlier: (() => void) | null
-  readonly onLater: (() => void) | null
-}
-
-function StageRow(props: RowProps) {
-  const { place, stageKey, done, isNext, isLocked, onDone, onWithdraw, onSkip, onEarlier, onLater } = props
-  const title = STAGE_TITLES[stageKey]
-  const words = STAGES_WORDS
-  const row = useRef<HTMLLIElement>(null)
-  const startsNext = useRef(isNext)
-  useEffect(() => {
-    if (startsNext.current) row.current?.scrollIntoView({ block: 'center' })
-  }, [])
+/** Stages this family usually has, and this instrument has not. */
+function LeftOut() {
+  const bench = useOrderBench()
+  const { newGesture } = useWorkshop()
+  const changes = useCommission((state) => state.changes)
+  const { doc, stages, isLocked, change } = bench
+  const present = new Set(keysOf(doc.stages))
+  const order = startingStages(doc.family)
+  const skipped = order.filter((key) => !present.has(key))
+  if (skipped.length === 0) return null
+  const bringIn = (key: StageKey): void => {
+    const later = new Set(order.slice(order.indexOf(key) + 1))
+    const before = stages.find((stage) => later.has(stage.key))?.id ?? null
+    const former = formerStage(changes, doc.stages, key)
+    change(addStage(former?.id ?? newGesture(), key, before, former?.own))
+  }
   return (
-    <li className="stage-row" ref={row} data-next={isNext} data-done={done !== null}>
-      <span className="stage-place">
-        {place}
-        <StageMark kind={done !== null ? 'done' : isNext ? 'next' : 'toDo'} />
-      </span>
-      <span className="stage-title">{title}</span>
-      <span className="stage-word">
-        {done !== null ? words.doneOn(formatDate(done.at.slice(0, 10))) : isNext ? words.next : words.notDone}
-      </span>
-      <span className="commands stage-commands">
-        <Link
-          className="button button-plain"
-          href={`/i/${props.instrumentId}/bench`}
-          aria-label={words.atTheBench(title)}
-          onClick={() => layInHand(props.instrumentId, props.stageId)}
-        >
-          {words.atTheBenchShort}
-        </Link>
-        {done !== null ? (
-          <button
-            className="button button-plain"
-            type="button"
-            disabled={isLocked}
-            aria-label={words.withdraw(title)}
-            onClick={onWithdraw}
-          >
-            {words.withdrawShort}
-          </button>
-        ) : (
-          <>
-            <button
-              className="button button-plain"
-              type="button"
-              disabled={isLocked || onEarlier === null}
-              aria-label={words.earlier(title)}
-              onClick={() => onEarlier?.()}
-            >
-              {words.earlierShort}
-            </button>
-            <button
-              className="button button-plain"
-              type="button"
-              disabled={isLocked || onLater === null}
-              aria-label={words.later(title)}
-              onClick={() => onLater?.()}
-            >
-              {words.laterShort}
-            </button>
+    <section className="order-left-out">
+      <h2>{words.skipped}</h2>
+      <ul>
+        {skipped.map((key) => (
+          <li key={key}>
+            <span>{STAGE_TITLES[key]}</span>
             <button
               className="button button-plain"
               type="button"
               disabled={isLocked}
-              aria-label={words.skip(title)}
-              onClick={onSkip}
+              aria-label={words.bringInOf(STAGE_TITLES[key])}
+              onClick={() => bringIn(key)}
             >
-              {words.skipShort}
+              {words.bringIn}
             </button>
-            <button
-              className={isNext ? 'button button-next' : 'button button-plain'}
-              type="button"
-              disabled={isLocked}
-              aria-label={words.markDone(title)}
-              onClick={onDone}
-            >
-              {words.markDoneShort}
-            </button>
-          </>
-        )}
-      </span>
-    </li>
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }
 
-function StageMark({ kind }: { readonly kind: 'done' | 'next' | 'toDo' }) {
-  return (
-    <svg className="stage-mark" viewBox="0 0 20 20" data-kind={kind} aria-hidden="true">
-      {kind === 'done' && <path d="M3 11 L8 16 L17 4" />}
-      {kind === 'next' && <circle cx="10" cy="10" r="6" />}
-      {kind === 'toDo' && <path d="M10 5 V15" />}
-    </svg>
+function useBench(): (OrderBench & { readonly trouble: string | null }) | null {
+  const { commission } = useWorkshop()
+  const docId = useCommission((state) => state.id)
+  const doc = useCommission((state) => state.record?.doc ?? null)
+  const facts = useCommission((state) => state.facts)
+  const isLocked = useCommission((state) => state.readOnly !== null)
+  const [refused, setRefused] = useState<{ readonly refusal: StageRefusal; readonly of: unknown } | null>(null)
+  const orderOf = doc?.stages
+  const family = doc?.family
+  const stages = useMemo(
+    () => (orderOf === undefined || family === undefined ? [] : stagesInHand({ stages: orderOf, family })),
+    [orderOf, family],
   )
+  const states = useMemo(() => stageStates(facts), [facts])
+  if (doc === null || docId === null) return null
+
+  const titleOf = (id: string): string => {
+    const stage = doc.stages[id]
+    return stage === undefined ? '' : (stage.own?.title ?? STAGE_TITLES[stage.key])
+  }
+  const change = (made: StageChange, gesture?: string): void => {
+    const refusal = refusalOf(doc, made)
+    setRefused(refusal === null ? null : { refusal, of: doc })
+    if (refusal === null) commission.edit(made, gesture)
+  }
+  // What was refused is said until something else is done.
+  const refusal = refused?.of === doc ? refused.refusal : null
+  return {
+    docId,
+    doc,
+    stages,
+    stateOf: (id) => states.get(id) ?? NOTHING_DONE,
+    titleOf,
+    isLocked,
+    change,
+    signOff: (id) => {
+      const numbers = commission.store.getState().computed?.numbers
+      const stage = doc.stages[id]
+      if (numbers === undefined || stage === undefined) return
+      commission.markStageDone(id, numbersBuiltTo(stage.key, keysOf(doc.stages), numbers, stage.own))
+    },
+    trouble:
+      refusal === null
+        ? null
+        : refusal.code === 'tooMany'
+          ? words.tooMany(refusal.most)
+          : words.circular(refusal.ring.map(titleOf)),
+  }
 }

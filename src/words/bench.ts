@@ -78,6 +78,8 @@ export const NEW_WORDS = {
   startFrom: 'Start from',
   models: 'a model of the house',
   instruments: 'an instrument already here',
+  order: 'Order of stages',
+  houseOrder: 'the house’s',
   begin: 'Put it on the bench',
   numberTaken: (number: string) => `${number} is taken: give it another number.`,
   numberMissing: 'Give it a number: it stands on every sheet.',

@@ -22,6 +22,7 @@ const OTHER_PLACES: Readonly<Record<string, string>> = {
   tolerances: 'Tolerances',
   stages: 'Order of stages',
   facts: 'Work at the bench',
+  patterns: 'Building orders kept',
   name: 'Name of the shop',
   'units.bodyLength': 'Unit of lengths on the body',
   'units.domeRadius': 'Unit of dome radii',
@@ -45,6 +46,7 @@ export function placeName(field: string): string {
   if (own !== undefined) return own
   if (field.startsWith('brief.')) return (BRIEF_WORDS as Readonly<Record<string, string>>)[field.slice(6)] ?? field
   if (field.startsWith('stages.')) return 'Order of stages'
+  if (field.startsWith('patterns.')) return 'Building orders kept'
   if (field.startsWith('tolerances.')) return `Tolerance of ${field.slice('tolerances.'.length)}`
   if (field.startsWith('plan.')) return planPlaceName(field.slice(5)) ?? field
   const [first = ''] = field.split('.')

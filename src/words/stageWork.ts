@@ -75,6 +75,11 @@ const WOOD_SAYS: Readonly<Partial<Record<StageKey, string>>> = {
   stringUp: 'go by the top',
 }
 
+const LABEL_SAYS = 'check the label'
+
+/** Who says when the wait after a stage is over. */
+export const waitAdvice = (stage: StageKey): string => WOOD_SAYS[stage] ?? LABEL_SAYS
+
 /** What a stage takes of time and of the shop. */
 export const STAGE_WORK_WORDS = {
   hands: (of: DurationSpan, times: number) => `Hands on: ${repeated(of, times)}.`,
@@ -82,7 +87,7 @@ export const STAGE_WORK_WORDS = {
   wait: (waits: readonly { readonly stage: StageKey; readonly of: DurationSpan; readonly times: number }[]) => {
     const [first] = waits
     const own = waits.every(({ stage }) => WOOD_SAYS[stage] !== undefined) && first !== undefined
-    const advice = own ? WOOD_SAYS[first.stage] : 'check the label'
+    const advice = own ? waitAdvice(first.stage) : LABEL_SAYS
     return `Wait: ${waits.map(({ of, times }) => repeated(of, times)).join(', then ')}; ${advice}.`
   },
   oneSitting: 'In one sitting.',

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs'
-import axe from 'axe-core'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, test } from 'vitest'
 import { INSTRUMENT_ROUTES, ROUTES } from '../../src/app/routes.ts'
+import { faultsOf } from './axeFaults.ts'
 import { type Bench, openSite, press, type Site, startWalk, type Walk } from './walk.ts'
 
 /** A commission on which something does not fit on every sheet that has findings of its own. */
@@ -33,26 +33,6 @@ beforeAll(async () => {
   site = await openSite()
 })
 afterAll(() => site.close())
-
-/** What axe holds against the page, of WCAG 2.2 up to AA: one line for each element. */
-async function faultsOf(page: Page): Promise<string[]> {
-  await page.evaluate(axe.source)
-  return page.evaluate(async () => {
-    const { axe: here } = globalThis as unknown as { axe: typeof axe }
-    // What has just come is still fading in: colours are judged once it stands.
-    const frame = () => new Promise((resolve) => requestAnimationFrame(resolve))
-    await frame()
-    await frame()
-    await Promise.allSettled(document.getAnimations().map((animation) => animation.finished))
-    const { violations } = await here.run(document, {
-      preload: false,
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
-    })
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ target, failureSummary }) => `${id} ${target.join(' ')} ${failureSummary ?? ''}`),
-    )
-  })
-}
 
 async function openMisfits(page: Page, address: string): Promise<string> {
   await page.goto(address)

@@ -59,6 +59,14 @@ describe('the last actions', () => {
     ])
   })
 
+  it('name the stage that was timed or is to be done again', () => {
+    const told: Fact[] = [
+      { kind: 'hours', ...head(6, 105), stageId: id(501), hours: 2, on: '2026-11-25', sharedBy: 1 },
+      { kind: 'redo', ...head(7, 106), stageId: id(502), reason: '' },
+    ]
+    expect(recentGestures([], told, 9).map(({ stageIds }) => stageIds)).toEqual([[id(502)], [id(501)]])
+  })
+
   it('are cut off at the number asked for, whole', () => {
     expect(recentGestures(changes, facts, 2).map((one) => one.gesture)).toEqual([id(104), id(103)])
   })

@@ -1,7 +1,10 @@
 import { cutText } from '../textWidth.ts'
 import { type Block, LEAST_BOX, type Mark } from '../page.ts'
 import { blockOf, boxMark, capitalMm, type Column, level, LINE, rightMm, textMark, TYPE } from '../pen.ts'
-import type { SheetWords, StageOnSheet } from '../stageSheetOrder.ts'
+import { stageTitle } from '../stageFigures.ts'
+import type { StageOnSheet, StageSheetOrder } from '../stageSheetOrder.ts'
+
+type HeadingOrder = Pick<StageSheetOrder, 'doc' | 'words'>
 
 const HEIGHT_MM = 12
 const NUMBER_MM = 14
@@ -9,8 +12,9 @@ const BOX = { widthMm: 30, heightMm: LEAST_BOX.heightMm + 0.5 } as const
 const AGAIN_MM = 8
 
 /** Number and title of a stage under a wide line, with a box for the day it is done. */
-export function layHeading(stage: StageOnSheet, words: SheetWords, column: Column): Block {
-  const { title } = words.stages[stage.key]
+export function layHeading(order: HeadingOrder, stage: StageOnSheet, column: Column): Block {
+  const { words } = order
+  const title = stageTitle(order, stage)
   const right = rightMm(column)
   const middle = 0.5 + BOX.heightMm / 2 + 0.8
   const box = boxMark({ xMm: right - BOX.widthMm, yMm: middle - BOX.heightMm / 2, ...BOX }, 'done')
@@ -43,8 +47,8 @@ export function layHeading(stage: StageOnSheet, words: SheetWords, column: Colum
 }
 
 /** The same again, small, where a stage runs on to a further page. */
-export function layHeadingAgain(stage: StageOnSheet, words: SheetWords, column: Column): Block {
-  const text = `${words.stages[stage.key].title}, ${words.paper.continued}`
+export function layHeadingAgain(order: HeadingOrder, stage: StageOnSheet, column: Column): Block {
+  const text = `${stageTitle(order, stage)}, ${order.words.paper.continued}`
   const base = 5.2
   return blockOf(
     'heading',

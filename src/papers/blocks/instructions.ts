@@ -2,7 +2,8 @@ import type { Bounds, Drawing, DrawingName } from '../../drawing/drawing.ts'
 import { workWithin } from '../../record/patterns/stagesWithin.ts'
 import type { Block, Mark } from '../page.ts'
 import { blockOf, type Column, linesHeightMm, linesMarks, rightMm, TYPE } from '../pen.ts'
-import { buildingOrder } from '../stageFigures.ts'
+import { noteLines } from '../../record/stageInHand.ts'
+import { buildingOrder, ownOf } from '../stageFigures.ts'
 import type { StageOnSheet, StageSheetOrder } from '../stageSheetOrder.ts'
 import { wrapText } from '../textWidth.ts'
 import { smallDrawing } from './smallDrawing.ts'
@@ -66,8 +67,11 @@ export function layInstructions(
   return blockOf('instructions', column, bottom, marks, stage)
 }
 
-/** What is said of a stage: more in fewer words where the work of finer stages is done with it. */
-function linesOf(order: StageSheetOrder, { key }: StageOnSheet): readonly string[] {
+/** What is said of a stage, by its maker or by the house: more in fewer words where the work of finer stages is done with it. */
+function linesOf(order: StageSheetOrder, stage: StageOnSheet): readonly string[] {
+  const { key } = stage
+  const { note } = ownOf(order, stage)
+  if (note !== undefined) return noteLines(note)
   const { lines, whole } = order.words.stages[key]
   const isWhole = workWithin(key, buildingOrder(order), order.doc.family).length > 1
   return isWhole && whole !== undefined ? whole : lines

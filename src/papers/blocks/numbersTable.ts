@@ -49,7 +49,7 @@ export function numbersPiece(
   column: Column,
 ): Piece | null {
   const nameMm = column.widthMm - TARGET_MM - WITHIN_MM - BOX.widthMm - 2
-  const figures = stageFigures(order, stage.key)
+  const figures = stageFigures(order, stage)
   const rows = keys.flatMap((key) => rowOf(order, key, figures, nameMm))
   if (rows.length === 0) return null
   const right = rightMm(column)

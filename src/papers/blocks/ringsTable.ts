@@ -52,7 +52,7 @@ function ringsPiece(
   end: number,
 ): Piece {
   const { paper, numbers } = order.words
-  const figures = stageFigures(order, stage.key)
+  const figures = stageFigures(order, stage)
   const rings = Array.from({ length: end - first }, (_, i) => first + i)
   const shown = keys.filter((key) => rings.some((ring) => (valuesOf(order, key)[ring] ?? 'none') !== 'none'))
   const groupMm = (column.widthMm - NAME_MM - WITHIN_MM) / MOST_RINGS

@@ -55,7 +55,7 @@ export function stationsPiece(
   const along = valuesOf(order, alongKey)
   const targets = valuesOf(order, targetKey)
   if (run.rows.length === 0) return null
-  const boxes = getsBox(stageFigures(order, stage.key), targetKey) ? run.boxes : 0
+  const boxes = getsBox(stageFigures(order, stage), targetKey) ? run.boxes : 0
   const titleMm = run.title === null ? 0 : TITLE_MM
   const headTopMm = titleMm + CAPTION_MM
   const halfMm = (column.widthMm - GUTTER_MM) / 2

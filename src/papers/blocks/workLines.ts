@@ -1,20 +1,23 @@
 import { formatHours } from '../../format/formatHours.ts'
 import { patternOf } from '../../record/patterns/stagePatterns.ts'
-import type { FixtureUse, Span, StagePattern } from '../../record/patterns/stages/stagePattern.ts'
-import { hostOf } from '../../record/patterns/figuresOfStage.ts'
-import { heldUntil, workWithin } from '../../record/patterns/stagesWithin.ts'
-import { STAGE_KEYS, type StageKey } from '../../record/patterns/stages.ts'
+import type { FixtureKey } from '../../record/patterns/fixtureKeys.ts'
+import type { PartKey } from '../../record/patterns/partKeys.ts'
+import type { Span, StageWork } from '../../record/patterns/stages/stagePattern.ts'
+import { workWithin } from '../../record/patterns/stagesWithin.ts'
+import type { StageKey } from '../../record/patterns/stages.ts'
+import type { FixtureInHand, StageInHand } from '../../record/stageInHand.ts'
 import type { Block } from '../page.ts'
 import { blockOf, type Column, linesHeightMm, linesMarks, TYPE } from '../pen.ts'
-import { buildingOrder } from '../stageFigures.ts'
+import { buildingOrder, stagesOf } from '../stageFigures.ts'
 import type { StageOnSheet, StageSheetOrder } from '../stageSheetOrder.ts'
 import { wrapText } from '../textWidth.ts'
 
 /** What a stage takes, small under its heading: hours and waits, then what it ties up and what must have arrived. */
 export function layWork(order: StageSheetOrder, stage: StageOnSheet, column: Column): Block {
-  const building = buildingOrder(order)
-  const parts = workOf(order, building, stage.key)
-  const text = [...timeOf(order, parts), ...needsOf(order, building, stage, parts)].join(' ')
+  const inHand = stagesOf(order).find(({ id }) => id === stage.id)
+  if (inHand === undefined) return blockOf('work', column, 0, [], stage)
+  const parts = partsOf(order, stage.key)
+  const text = [...timeOf(order, inHand, parts), ...needsOf(order, inHand)].join(' ')
   const lines = wrapText(text, column.widthMm, TYPE.small)
   return blockOf(
     'work',
@@ -28,59 +31,54 @@ export function layWork(order: StageSheetOrder, stage: StageOnSheet, column: Col
 /** A stage, or a finer one whose work it includes. */
 interface Part {
   readonly key: StageKey
-  readonly pattern: StagePattern
+  readonly pattern: Pick<StageWork, 'waitH' | 'times'>
 }
 
-const workOf = ({ doc }: StageSheetOrder, building: readonly StageKey[], key: StageKey): readonly Part[] =>
-  workWithin(key, building, doc.family).map((part) => ({ key: part, pattern: patternOf(part, doc.family) }))
+const partsOf = (order: StageSheetOrder, key: StageKey): readonly Part[] =>
+  workWithin(key, buildingOrder(order), order.doc.family).map((part) => ({
+    key: part,
+    pattern: patternOf(part, order.doc.family),
+  }))
 
-function timeOf(order: StageSheetOrder, parts: readonly Part[]): readonly string[] {
+function timeOf(order: StageSheetOrder, stage: StageInHand, parts: readonly Part[]): readonly string[] {
   const { work: words } = order.words.paper
   const [only] = parts
-  const hands =
-    parts.length === 1 && only !== undefined
-      ? words.hands(durations(only.pattern.handsH), only.pattern.times)
-      : words.hands(durations(allHands(parts)), 1)
-  const waits = parts
+  const { own } = stage
+  const isOneWait = parts.length === 1 || own.waitH !== undefined || own.times !== undefined
+  const waits = (isOneWait ? [{ key: stage.key, pattern: stage }] : parts)
     .filter(({ pattern }) => pattern.waitH.high > 0)
     .map(({ key, pattern }) => ({ stage: key, of: durations(pattern.waitH), times: pattern.times }))
   return [
-    hands,
+    // Work that no hours are known of says none.
+    ...(only?.key === 'ownWork' && stage.handsH.high === 0 ? [] : [words.hands(durations(stage.handsH), stage.times)]),
     ...(waits.length === 0 ? [] : [words.wait(waits)]),
-    ...(parts.some(({ pattern }) => pattern.oneSitting) ? [words.oneSitting] : []),
-    ...(parts.some(({ pattern }) => pattern.inHumidity) ? [words.inHumidity] : []),
+    ...(stage.oneSitting ? [words.oneSitting] : []),
+    ...(stage.inHumidity ? [words.inHumidity] : []),
   ]
 }
 
-function needsOf(
-  order: StageSheetOrder,
-  building: readonly StageKey[],
-  stage: StageOnSheet,
-  parts: readonly Part[],
-): readonly string[] {
+function needsOf(order: StageSheetOrder, stage: StageInHand): readonly string[] {
   const { work: words } = order.words.paper
-  const uses = parts.flatMap(({ pattern }) => pattern.fixtures)
-  const lastPlace = (use: FixtureUse): number => building.indexOf(heldUntil(use, building) ?? stage.key) + 1
-  const namesOf = (isMeant: (use: FixtureUse) => boolean): string =>
-    [...new Set(uses.filter(isMeant).map(({ fixture }) => words.fixture[fixture]))].join(', ')
-  const isHeldOn = (use: FixtureUse) => use.held === 'until' && lastPlace(use) > stage.place
+  const all = stagesOf(order)
+  const lastPlace = (use: FixtureInHand): number => all.find(({ id }) => id === use.until)?.place ?? stage.place
+  const called = ({ fixture }: FixtureInHand): string => words.fixture[fixture as FixtureKey] ?? fixture
+  const namesOf = (isMeant: (use: FixtureInHand) => boolean): string =>
+    [...new Set(stage.fixtures.filter(isMeant).map(called))].join(', ')
+  const isHeldOn = (use: FixtureInHand) => use.held === 'until' && lastPlace(use) > stage.place
   const inHand = namesOf(({ held }) => held === 'working')
   const inWait = namesOf((use) => use.held !== 'working' && !isHeldOn(use))
   const taken = [
-    ...uses.filter(isHeldOn).map((use) => words.until(words.fixture[use.fixture], lastPlace(use))),
+    ...stage.fixtures.filter(isHeldOn).map((use) => words.until(called(use), lastPlace(use))),
     ...(inWait === '' ? [] : [words.setting(inWait)]),
     ...(inHand === '' ? [] : [inHand]),
   ]
-  const freed = STAGE_KEYS.flatMap((key) => {
-    const host = hostOf(key, building)
-    if (host === null || host === stage.key) return []
-    return patternOf(key, order.doc.family).fixtures.filter((use) => heldUntil(use, building) === stage.key)
-  })
-  const arrived = [...new Set(parts.flatMap(({ pattern }) => pattern.parts))]
+  const freed = all
+    .filter(({ id }) => id !== stage.id)
+    .flatMap(({ fixtures }) => fixtures.filter(({ held, until }) => held === 'until' && until === stage.id))
   return [
     ...(taken.length === 0 ? [] : [words.needs(taken)]),
-    ...(freed.length === 0 ? [] : [words.frees(freed.map(({ fixture }) => words.fixture[fixture]))]),
-    ...(arrived.length === 0 ? [] : [words.parts(arrived.map((part) => words.part[part]))]),
+    ...(freed.length === 0 ? [] : [words.frees(freed.map(called))]),
+    ...(stage.parts.length === 0 ? [] : [words.parts(stage.parts.map((part) => words.part[part as PartKey] ?? part))]),
   ]
 }
 
@@ -89,9 +87,3 @@ const durations = ({ low, likely, high }: Span) => ({
   likely: formatHours(likely),
   high: formatHours(high),
 })
-
-const allHands = (parts: readonly Part[]): Span => {
-  const total = (which: keyof Span) =>
-    parts.reduce((sum, { pattern }) => sum + pattern.handsH[which] * pattern.times, 0)
-  return { low: total('low'), likely: total('likely'), high: total('high') }
-}

@@ -10,10 +10,10 @@ import {
 import type { Bundle, DocumentRecord } from '../document.ts'
 import { checkRow } from '../door.ts'
 import type { EditMeta } from '../edit.ts'
-import { orderStrings } from '../order.ts'
 import type { DoorProblem } from '../problem.ts'
 import { accept, type Result } from '../result.ts'
 import type { StageKey } from '../patterns/stages.ts'
+import { copiedStages, orderOfKeys } from '../stageOrders.ts'
 
 /** What a maker says, or a model gives, when an instrument is begun. */
 export interface Beginning {
@@ -23,7 +23,8 @@ export interface Beginning {
   /** The model it starts from, kept as it was then; null for a plan of its own. */
   readonly model: { readonly modelId: string | null; readonly name: string; readonly plan: Plan } | null
   readonly plan: Plan
-  readonly stages: readonly StageKey[]
+  /** Stages as the house has them, or the order of a shop’s own, which is copied. */
+  readonly stages: readonly StageKey[] | CommissionDoc['stages']
   readonly brief?: Partial<CommissionDoc['brief']>
 }
 
@@ -38,8 +39,9 @@ const EMPTY_BRIEF: CommissionDoc['brief'] = {
 
 /** A new commission with its first change. */
 export function beginCommission(beginning: Beginning, meta: EditMeta): Result<Bundle, DoorProblem> {
-  const orders = orderStrings(beginning.stages.length)
-  const stages = beginning.stages.map((key, i) => [meta.newId(), { order: orders[i] ?? 'i', key }] as const)
+  const stages = isKeys(beginning.stages)
+    ? orderOfKeys(beginning.stages, meta.newId)
+    : copiedStages(beginning.stages, meta.newId)
   return beginDocument<CommissionRecord>(
     {
       id: meta.newId(),
@@ -56,13 +58,15 @@ export function beginCommission(beginning: Beginning, meta: EditMeta): Result<Bu
         brief: { ...EMPTY_BRIEF, ...beginning.brief },
         plan: beginning.plan as CommissionDoc['plan'],
         tolerances: {},
-        stages: Object.fromEntries(stages),
+        stages,
         modelAsTaken: beginning.model as CommissionDoc['modelAsTaken'],
       }),
     },
     meta,
   )
 }
+
+const isKeys = (stages: Beginning['stages']): stages is readonly StageKey[] => Array.isArray(stages)
 
 /** A copy under a new id, number and title: own log, no facts, no dates of the other's, never part of the demo. `plan`: its own, or as it was built. */
 export function duplicateCommission(
@@ -71,7 +75,6 @@ export function duplicateCommission(
   meta: EditMeta,
   plan: Plan = of.doc.plan,
 ): Result<Bundle, DoorProblem> {
-  const stages = Object.values(of.doc.stages).map((stage) => [meta.newId(), { ...stage }] as const)
   return beginDocument<CommissionRecord>(
     {
       id: meta.newId(),
@@ -86,7 +89,7 @@ export function duplicateCommission(
         archivedOn: null,
         demo: false,
         brief: { ...of.doc.brief, orderedOn: null, promisedOn: null },
-        stages: Object.fromEntries(stages),
+        stages: copiedStages(of.doc.stages, meta.newId),
       }),
     },
     meta,

@@ -30,9 +30,19 @@ export const partsOf = (key: StageKey, present: readonly StageKey[]): readonly S
 
 /**
  * What a stage prints: its numbers with those of absent stages within it, each once, and which of them are only looked up (none that one of
- * these stages measures). Cautions and drawings are each stage's own: a coarse one's serve the finer ones too.
+ * these stages measures). Cautions and drawings are each stage's own: a coarse one's serve the finer ones too. `said` is what the maker has
+ * otherwise than the pattern.
  */
-export function figuresOfStage(key: StageKey, present: readonly StageKey[]): StageFigures {
+export function figuresOfStage(
+  key: StageKey,
+  present: readonly StageKey[],
+  said: Partial<StageFigures> = {},
+): StageFigures {
+  const { numbers, lookUp } = usualFigures(key, present)
+  return { numbers: said.numbers ?? numbers, lookUp: said.lookUp ?? lookUp }
+}
+
+function usualFigures(key: StageKey, present: readonly StageKey[]): StageFigures {
   const own = FIGURES[key]
   const parts = partsOf(key, present).map((part) => FIGURES[part])
   if (parts.length <= 1) return own

@@ -31,7 +31,8 @@ export function BenchFoot({ stage, present, done, onPrevious, onNext, lines }: P
   const isLocked = useCommission((state) => state.readOnly !== null)
   const signOff = (): void => {
     const numbers = commission.store.getState().computed?.numbers
-    if (numbers !== undefined) commission.markStageDone(stage.id, numbersBuiltTo(stage.key, present, numbers))
+    if (numbers !== undefined)
+      commission.markStageDone(stage.id, numbersBuiltTo(stage.key, present, numbers, stage.own))
   }
   return (
     <footer className="bench-foot">

@@ -4,7 +4,6 @@ import type { Figure } from '../../core/figure.ts'
 import { type NumberKey, type Numbers, readNumbers } from '../../core/numbers.ts'
 import { typedUnits } from '../../format/typedReading.ts'
 import { groupNumbers } from '../../papers/stageGroups.ts'
-import { plateOf } from '../../papers/taperNote.ts'
 import type { StageInHand } from './stageInHand.ts'
 
 export type Side = Reading['side']
@@ -46,10 +45,9 @@ function rowsOf(stage: StageInHand, list: string, numbers: Numbers, keys: readon
   const [first] = keys
   const all = first === undefined ? [] : readNumbers(numbers, first).map((_, row) => row)
   if (list !== 'braces' && list !== 'braceArch' && list !== 'braceCrossings') return all
-  const plate = plateOf(stage.key)
   return all.filter((row) => {
     const brace = numbers.braces[(numbers[list][row]?.number ?? 0) - 1]
-    return brace?.plate === plate && (list !== 'braceArch' || brace.undersideRadiusMm === 'none')
+    return brace !== undefined && stage.isAbout(brace) && (list !== 'braceArch' || brace.undersideRadiusMm === 'none')
   })
 }
 

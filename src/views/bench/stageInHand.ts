@@ -4,14 +4,18 @@ import type { RimPlan } from '../../core/plan.ts'
 import { figuresOfStage, getsBox, partsOf } from '../../record/patterns/figuresOfStage.ts'
 import { STAGES } from '../../record/patterns/stagePatterns.ts'
 import { type Family, type StageDrawing, type StageKey, startingStages } from '../../record/patterns/stages.ts'
-import type { StageEntry } from '../../record/stageSchema.ts'
+import type { OwnStage, StageEntry } from '../../record/stageSchema.ts'
+import { gluedAt } from '../../papers/gluedAt.ts'
 import { stageNumbers } from '../../papers/stageNumbers.ts'
+import { isAboutPlate } from '../../papers/taperNote.ts'
 import { STAGE_WORDS } from '../../words/stages.ts'
 
 /** One stage as its maker works on it: the pattern's, where the maker has nothing of his own. */
 export interface StageInHand {
   readonly id: string
   readonly key: StageKey
+  /** What the maker has said otherwise than the pattern. */
+  readonly own: OwnStage
   readonly title: string
   readonly lines: readonly string[]
   readonly cautions: readonly CautionKey[]
@@ -19,6 +23,8 @@ export interface StageInHand {
   readonly drawings: readonly StageDrawing[]
   /** Whether the stage waits for a reading of a number. */
   readonly isRead: (key: NumberKey) => boolean
+  /** Whether it is about a brace. */
+  readonly isAbout: (brace: Pick<Numbers['braces'][number], 'plate' | 'kind'>) => boolean
 }
 
 /** What a stage stands among. */
@@ -36,18 +42,21 @@ export function stageInHand(
   { family, present, method, numbers }: StageSite,
 ): StageInHand {
   const { cautions, drawings } = STAGES[key]
-  const figures = figuresOfStage(key, present)
+  const figures = figuresOfStage(key, present, own)
+  const isGlued = gluedAt(present, key)
   const note = own?.note?.split('\n').filter((line) => line.trim() !== '')
-  const lookUp = own?.lookUp ?? figures.lookUp
+  const { lookUp } = figures
   return {
     id,
     key,
+    own: own ?? {},
     title: own?.title ?? STAGE_WORDS[key].title,
     lines: note ?? linesOf(key, present, family),
     cautions: own?.cautions ?? cautions,
-    numbers: stageNumbers(key, own?.numbers ?? figures.numbers, method, numbers),
+    numbers: stageNumbers(key, figures.numbers, method, numbers),
     drawings,
     isRead: (number) => getsBox({ lookUp }, number),
+    isAbout: (brace) => isAboutPlate(key, brace.plate) && isGlued(brace.kind),
   }
 }
 

@@ -9,7 +9,7 @@ import '../../ui/field.css'
 import { NEW_WORDS } from '../../words/bench.ts'
 import { FAMILY_WORDS } from '../../words/instrument.ts'
 import { problemSentence } from '../../words/problems.ts'
-import { useList, useModels, useWorkshop } from '../workshop.ts'
+import { useList, useModels, useShop, useWorkshop } from '../workshop.ts'
 
 interface Props {
   readonly onClose: () => void
@@ -27,8 +27,10 @@ export function NewInstrument({ onClose, model: given }: Props) {
   const [title, setTitle] = useState('')
   const [client, setClient] = useState('')
   const [from, setFrom] = useState<string | null>(given ?? null)
+  const [order, setOrder] = useState('')
   const [trouble, setTrouble] = useState<string | null>(null)
   const here = heads.filter((head) => head.deletedAt === null)
+  const patterns = useShop((state) => state.shop.patterns)
   const start = from ?? models?.[0]?.id ?? (models === null ? '' : (here[0]?.id ?? ''))
 
   const begin = async (event: FormEvent): Promise<void> => {
@@ -48,7 +50,7 @@ export function NewInstrument({ onClose, model: given }: Props) {
             family: model.family,
             model: { modelId: model.id, name: model.name, plan: model.plan },
             plan: model.plan,
-            stages: startingStages(model.family),
+            stages: patterns[order]?.stages ?? startingStages(model.family),
             brief: { client },
           })
     if (!made.ok) return setTrouble(problemSentence(made.problem))
@@ -93,6 +95,19 @@ export function NewInstrument({ onClose, model: given }: Props) {
               ))}
             </div>
           </fieldset>
+        )}
+        {Object.keys(patterns).length > 0 && models?.some((model) => model.id === start) && (
+          <label className="field field-text">
+            <span className="field-label">{NEW_WORDS.order}</span>
+            <select className="field-input" value={order} onChange={({ target }) => setOrder(target.value)}>
+              <option value="">{NEW_WORDS.houseOrder}</option>
+              {Object.entries(patterns).map(([id, { name, family }]) => (
+                <option key={id} value={id}>
+                  {name}, {FAMILY_WORDS[family].toLowerCase()}
+                </option>
+              ))}
+            </select>
+          </label>
         )}
         {trouble !== null && (
           <p className="field-problem" role="alert">

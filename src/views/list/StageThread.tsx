@@ -4,7 +4,7 @@ import { STAGE_TITLES } from '../../words/stageTitles.ts'
 
 /** Where an instrument stands: its stages as a thin line, what is done drawn wide, a mark at the one that comes next; and the word. */
 export function StageThread({ head }: { readonly head: Head }) {
-  const { stagesDone, stagesTotal, nextStage } = head
+  const { stagesDone, stagesTotal, nextStage, nextTitle } = head
   const along = (stage: number): string => `${((stage + 0.5) / Math.max(1, stagesTotal)) * 100}%`
   return (
     <div className="thread">
@@ -29,7 +29,7 @@ export function StageThread({ head }: { readonly head: Head }) {
         ) : (
           <>
             <span className="second">{BENCH_WORDS.next} </span>
-            {STAGE_TITLES[nextStage]}
+            {nextTitle || STAGE_TITLES[nextStage]}
           </>
         )}
         <span className="second small thread-count">{standsAt(stagesDone, stagesTotal)}</span>

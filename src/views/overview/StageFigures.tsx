@@ -10,6 +10,7 @@ import { formatTolerance } from '../../format/formatTolerance.ts'
 import { effectiveTolerance } from '../../papers/effectiveTolerance.ts'
 import type { CommissionDoc } from '../../record/commission.ts'
 import { figuresOfStage, getsBox } from '../../record/patterns/figuresOfStage.ts'
+import type { StageFigures as Figures } from '../../record/patterns/stages/stagePattern.ts'
 import type { StageKey } from '../../record/patterns/stages.ts'
 import { FigureText } from '../../ui/FigureText.tsx'
 import { ESTIMATE_MARK, FIGURE_WORDS, SHEET_TITLES, type Sheet } from '../../words/sheets.ts'
@@ -18,6 +19,8 @@ import { useCommission, useShop } from '../workshop.ts'
 
 interface Props {
   readonly stage: StageKey
+  /** What its maker has otherwise than the pattern. */
+  readonly own: Partial<Figures> | undefined
   /** The stages of the instrument. */
   readonly present: readonly StageKey[]
   readonly doc: CommissionDoc
@@ -25,11 +28,11 @@ interface Props {
 }
 
 /** The two or three numbers a stage turns on: the first as large as an arm is long; a table of many rows is a way to its sheet. */
-export function StageFigures({ stage, present, doc, computed }: Props) {
+export function StageFigures({ stage, own, present, doc, computed }: Props) {
   const units = useShop((state) => state.shop.units)
   const shopTolerances = useShop((state) => state.shop.tolerances)
   const id = useCommission((state) => state.id) ?? ''
-  const pattern = figuresOfStage(stage, present)
+  const pattern = figuresOfStage(stage, present, own)
   const keys = pattern.numbers
   // What will be measured comes before what is only looked up.
   const single = keys

@@ -6,13 +6,17 @@ import type { StageLines as Lines } from '../../words/stages/stageWords.ts'
 
 interface Props {
   readonly stage: StageKey
+  /** What there is to do in the maker's words. */
+  readonly note: string | undefined
   /** The stages of the instrument. */
   readonly present: readonly StageKey[]
   readonly family: Family
 }
 
+const NO_LINES: Lines = { lines: [] }
+
 /** What there is to do at a stage; with the work of finer stages where those of this family are not in the building order. */
-export function StageLines({ stage, present, family }: Props) {
+export function StageLines({ stage, note, present, family }: Props) {
   const [said, setSaid] = useState<(Lines & { readonly of: StageKey }) | null>(null)
   useEffect(() => {
     let isAsked = true
@@ -25,8 +29,8 @@ export function StageLines({ stage, present, family }: Props) {
       isAsked = false
     }
   }, [stage])
-  if (said?.of !== stage) return null
-  const { lines, whole = lines } = said
+  if (note === undefined && said?.of !== stage) return null
+  const { lines, whole = lines } = note === undefined ? (said ?? NO_LINES) : { lines: note.split('\n') }
   const usual = startingStages(family)
   const isWhole = partsOf(stage, present).some((part) => part !== stage && usual.includes(part))
   return (

@@ -14,7 +14,7 @@ export function paperName(id: string, stages: CommissionDoc['stages'], computed:
       return PACK_WORDS.whole[paper.paper]
     case 'stage': {
       const stage = stages[paper.stageId]
-      return stage === undefined ? PACK_WORDS.stages(1) : PACK_WORDS.stage(STAGE_TITLES[stage.key])
+      return stage === undefined ? PACK_WORDS.stages(1) : PACK_WORDS.stage(stage.own?.title ?? STAGE_TITLES[stage.key])
     }
     case 'template':
       return templateName(paper.ref, computed)

@@ -31,10 +31,14 @@ const contentSecurityPolicy = (): Plugin => ({
   ],
 })
 
-/** What computes the numbers comes as one script: the same words pack better together. What the list of instruments needs of it stays apart. */
-const ofList = staticImports('src/app/main.tsx')
-const ofEngine = [...staticImports('src/core/compute.ts')].filter((file) => !ofList.has(file))
-const isOfEngine = (id: string): boolean => ofEngine.some((file) => id.endsWith(`/${file}`))
+/** What is fetched together comes as one script, since the same words pack better together: what shows the list of instruments, and what computes the numbers. */
+const ofList = [...staticImports('src/app/main.tsx'), ...staticImports('src/views/ListView.tsx')]
+const ofEngine = [...staticImports('src/core/compute.ts')].filter((file) => !ofList.includes(file))
+const isAmong = (files: readonly string[]) => (id: string) => files.some((file) => id.endsWith(`/${file}`))
+const GROUPS = [
+  { name: 'list', test: isAmong(ofList.filter((file) => file !== 'src/app/main.tsx')) },
+  { name: 'engine', test: isAmong(ofEngine) },
+]
 
 const DOM_TESTS = ['tests/ui/**/*.test.{ts,tsx}', 'tests/views/**/*.test.{ts,tsx}', 'tests/app/**/*.test.tsx']
 const WALKS = 'tests/journeys/**'
@@ -48,7 +52,7 @@ export default defineConfig({
     // A font inside a style sheet as data would need a wider policy.
     assetsInlineLimit: 0,
     chunkSizeWarningLimit: 640,
-    rolldownOptions: { output: { codeSplitting: { groups: [{ name: 'engine', test: isOfEngine }] } } },
+    rolldownOptions: { output: { codeSplitting: { groups: GROUPS } } },
   },
   // Split as the page's own scripts are: what only one paper needs comes with it.
   worker: { format: 'es' },

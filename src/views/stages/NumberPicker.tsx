@@ -25,7 +25,15 @@ export function NumberPicker({ stage }: { readonly stage: StageInHand }) {
     const gesture = newGesture()
     const rest = numbers.filter((one) => one !== key)
     change(setStageDetail(id, 'numbers', rest), gesture)
-    if (lookUp.includes(key)) change(setStageDetail(id, 'lookUp', lookUp.filter((one) => one !== key)), gesture)
+    if (lookUp.includes(key))
+      change(
+        setStageDetail(
+          id,
+          'lookUp',
+          lookUp.filter((one) => one !== key),
+        ),
+        gesture,
+      )
   }
   const box = (key: NumberKey, gets: boolean): void =>
     change(setStageDetail(id, 'lookUp', gets ? lookUp.filter((one) => one !== key) : [...lookUp, key]))

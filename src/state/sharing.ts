@@ -5,8 +5,7 @@ import { type Bundle, nextSeq, seenIn } from '../record/document.ts'
 import { readFact } from '../record/door.ts'
 import type { EditMeta } from '../record/edit.ts'
 import { accept, type Result, refuse } from '../record/result.ts'
-import { type DocumentWrite, readDocument, type ReadProblem } from '../storage/documents.ts'
-import { saveTogether } from '../storage/saveTogether.ts'
+import { type DocumentWrite, readDocument, type ReadProblem, saveDocument } from '../storage/documents.ts'
 import type { CommissionNeeds, CommissionStore } from './commissionStore.ts'
 import { changeStored, metaOf, type StoredEditProblem, type StoredNeeds } from './editStored.ts'
 
@@ -104,10 +103,7 @@ export function createSharing<Computed>(needs: SharingNeeds<Computed>): Sharing<
         if (!one.ok) return one
         made.set(id, one.value)
       }
-      const written = await saveTogether(
-        database,
-        others.flatMap((id) => writeOf(made.get(id)) ?? []),
-      )
+      const written = await saveDocument(database, ...others.flatMap((id) => writeOf(made.get(id)) ?? []))
       if (!written.ok) return refuse({ id: others[0] ?? '', problem: written.problem })
       if (others.length > 0) needs.onSaved?.()
       for (const id of here) {

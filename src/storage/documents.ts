@@ -27,11 +27,14 @@ export interface DocumentWrite<Row extends DocumentRecord = DocumentRecord> {
   readonly allFacts: readonly Fact[]
 }
 
-/** Writes a document, its new entries and its head in one transaction. Writing the same entries twice leaves them once. */
-export function saveDocument(database: Database, write: DocumentWrite): Promise<Result<null, WriteProblem>> {
+/** Writes documents, their new entries and their heads in one transaction: all of them, or none. Writing the same entries twice leaves them once. */
+export function saveDocument(
+  database: Database,
+  ...writes: readonly DocumentWrite[]
+): Promise<Result<null, WriteProblem>> {
   const { documents, changes, facts, heads } = database.dexie
   return writeDurably(database, [documents, changes, facts, heads], async () => {
-    await putDocument(database, write)
+    for (const write of writes) await putDocument(database, write)
     return null
   })
 }

@@ -5,7 +5,6 @@ import { formerStage } from '../record/formerStage.ts'
 import { keysOf } from '../record/stageLinks.ts'
 import { stagesInHand } from '../record/stageInHand.ts'
 import { type StageKey, startingStages } from '../record/patterns/stages.ts'
-import { STAGES_WORDS } from '../words/instrument.ts'
 import { STAGES_PLACE_WORDS } from '../words/stagesPlace.ts'
 import { STAGE_TITLES } from '../words/stageTitles.ts'
 import { numbersBuiltTo } from './builtTo.ts'
@@ -33,8 +32,8 @@ export function StagesView() {
   return (
     <OrderBenchContext value={bench}>
       <header className="view-head">
-        <h1>{STAGES_WORDS.title}</h1>
-        <p className="second">{STAGES_WORDS.lead}</p>
+        <h1>{words.title}</h1>
+        <p className="second">{words.lead}</p>
       </header>
       <OrderHours />
       <div className="commands order-commands">

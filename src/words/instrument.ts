@@ -79,27 +79,7 @@ export const OVERVIEW_WORDS = {
 } as const
 
 export const STAGES_WORDS = {
-  title: 'What has been done?',
-  lead: 'Signing a stage off keeps the numbers it was built to, as evidence. Taking it back erases nothing.',
-  done: 'done',
-  notDone: 'to do',
-  next: 'next',
-  doneOn: (day: string) => `done ${day}`,
   markDone: (title: string) => `Mark “${title}” as done`,
-  markDoneShort: 'Done',
-  atTheBench: (title: string) => `“${title}” at the bench`,
-  atTheBenchShort: 'At the bench',
-  withdraw: (title: string) => `Take back “${title}”`,
-  withdrawShort: 'Take back',
-  skip: (title: string) => `Leave “${title}” out`,
-  skipShort: 'Leave out',
-  earlier: (title: string) => `“${title}” earlier`,
-  earlierShort: 'Earlier',
-  later: (title: string) => `“${title}” later`,
-  laterShort: 'Later',
-  skipped: 'Left out of this instrument',
-  addBack: (title: string) => `Bring “${title}” back in`,
-  addBackShort: 'Bring in',
 } as const
 
 export const BRIEF_SCREEN_WORDS = {

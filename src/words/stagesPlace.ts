@@ -47,6 +47,8 @@ const stages = (count: number): string => (count === 1 ? 'one stage' : `${count}
 
 /** The place where the stages of an instrument are ordered, timed and signed off. */
 export const STAGES_PLACE_WORDS = {
+  title: 'What has been done?',
+  lead: 'Signing a stage off keeps the numbers it was built to, as evidence. Taking it back erases nothing.',
   parts: {
     wood: 'Wood, sides',
     rim: 'Rim',

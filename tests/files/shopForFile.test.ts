@@ -44,3 +44,8 @@ it('keeps to itself which boxes were tapped', () => {
   const shop = { ...STARTING_SHOP, taps: { '0dd0de15-0000-4000-8000-000000000009': tap } }
   expect(shopForFile(shop, STEEL_STRING.plan)).toEqual(STARTING_SHOP)
 })
+
+it('keeps the building orders of the shop at home', () => {
+  const patterns = { [countedIds('c')()]: { name: 'Mine', family: 'small' as const, stages: {} } }
+  expect(shopForFile({ ...STARTING_SHOP, patterns }, STEEL_STRING.plan).patterns).toEqual({})
+})

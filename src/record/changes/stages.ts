@@ -1,4 +1,4 @@
-import { current, type Draft, produce } from 'immer'
+import type { Draft } from 'immer'
 import type { CommissionDoc, CommissionRecord } from '../commission.ts'
 import type { Recipe } from '../edit.ts'
 import { inOrder, placeBefore } from '../order.ts'
@@ -13,14 +13,16 @@ export type StageRefusal =
   /** These stages would wait for each other in a ring. */
   { readonly code: 'circular'; readonly ring: readonly string[] } | { readonly code: 'tooMany'; readonly most: number }
 
-type Mend = (doc: Draft<CommissionDoc>) => void
+/** What of an instrument its building order is made of. */
+type Order = Pick<CommissionDoc, 'stages' | 'family'>
+type Mend = (doc: Draft<Order>) => void
 /** A change of the building order: does nothing where it would be refused. */
 export type StageChange = Recipe<CommissionRecord> & { readonly mend: Mend }
 
 /** Why a change would be refused; null: it is made. Stages that waited in a ring before do not keep others from being changed. */
-export function refusalOf(doc: CommissionDoc, { mend }: Pick<StageChange, 'mend'>): StageRefusal | null {
-  const mended = produce(doc, (draft) => mend(draft))
-  if (mended === doc) return null
+export function refusalOf(doc: Order, { mend }: Pick<StageChange, 'mend'>): StageRefusal | null {
+  const mended: Order = { family: doc.family, stages: copied(doc.stages) }
+  mend(mended)
   const count = Object.keys(mended.stages).length
   if (count > MOST_STAGES && count > Object.keys(doc.stages).length) return { code: 'tooMany', most: MOST_STAGES }
   const ring = circleOf(afterOf(mended.stages, mended.family))
@@ -31,7 +33,7 @@ export function refusalOf(doc: CommissionDoc, { mend }: Pick<StageChange, 'mend'
 const stageChange = (mend: Mend): StageChange =>
   Object.assign(
     (draft: Draft<CommissionRecord>) => {
-      if (refusalOf(current(draft).doc, { mend }) === null) mend(draft.doc)
+      if (refusalOf(draft.doc, { mend }) === null) mend(draft.doc)
     },
     { mend },
   )
@@ -76,7 +78,7 @@ export function duplicateStage(id: string, newId: string, title: string): StageC
     const stage = doc.stages[id]
     if (stage === undefined) return
     const ids = inOrder(doc.stages).map(([one]) => one)
-    const own = { ...current(doc).stages[id]?.own, title, after: [id] }
+    const own = { ...stage.own, title, after: [id] }
     insert(doc, newId, { key: stage.key, own }, ids[ids.indexOf(id) + 1] ?? null)
   })
 }
@@ -123,17 +125,16 @@ export function applyPattern(stages: Readonly<Record<string, StageEntry>>): Stag
   })
 }
 
-function insert(
-  doc: Draft<CommissionDoc>,
-  id: string,
-  stage: Omit<StageEntry, 'order'>,
-  beforeId: string | null,
-): void {
-  doc.stages[id] = { order: '', ...structuredClone(stage) }
+function insert(doc: Draft<Order>, id: string, stage: Omit<StageEntry, 'order'>, beforeId: string | null): void {
+  doc.stages[id] = { order: '', ...copied(stage) }
   placeBefore(doc.stages, id, beforeId)
 }
 
-const theirIds = (doc: Draft<CommissionDoc>, id: string, ids: readonly string[] | undefined) =>
+/** Plain JSON apart from where it came from: what is being changed is no plain object, and cannot be cloned otherwise. */
+// oxlint-disable-next-line unicorn/prefer-structured-clone
+const copied = <Json>(json: Json): Json => JSON.parse(JSON.stringify(json)) as Json
+
+const theirIds = (doc: Draft<Order>, id: string, ids: readonly string[] | undefined) =>
   ids?.filter((one, i) => one !== id && doc.stages[one] !== undefined && ids.indexOf(one) === i)
 
 const sameSet = (a: unknown, b: unknown): boolean =>

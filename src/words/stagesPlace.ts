@@ -89,6 +89,8 @@ export const STAGES_PLACE_WORDS = {
 
   open: (place: number, title: string): string => `${place} ${title}: show what belongs to it`,
   acts: 'Work on it',
+  atTheBench: 'At the bench',
+  atTheBenchNamed: (title: string): string => `“${title}” at the bench`,
   startClock: 'Start the clock',
   pauseClock: 'Pause the clock',
   sayHours: 'Say hours',

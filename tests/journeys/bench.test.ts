@@ -51,6 +51,7 @@ async function toStage(title: string): Promise<void> {
   await page.evaluate((hash) => {
     location.hash = hash
   }, `/i/${id}/stages`)
+  await press(page, page.getByRole('button', { name: title, expanded: false }).first())
   await press(page, page.getByRole('link', { name: `“${title}” at the bench` }))
   await page.getByRole('heading', { level: 1, name: title }).waitFor()
 }

@@ -1,8 +1,10 @@
 import { lazy, Suspense, useState } from 'react'
+import { Link } from 'wouter'
 import { isSigned } from '../../record/bench/stageStates.ts'
 import { pressClock } from '../../record/bench/work.ts'
 import type { StageInHand } from '../../record/stageInHand.ts'
 import { STAGES_PLACE_WORDS } from '../../words/stagesPlace.ts'
+import { layInHand } from '../bench/benchMemory.ts'
 import { useWorkshop } from '../workshop.ts'
 import { useOrderBench } from './orderBench.ts'
 
@@ -37,6 +39,14 @@ export function StageActs({ stage }: { readonly stage: StageInHand }) {
   return (
     <section className="detail-part" aria-label={words.acts}>
       <div className="commands">
+        <Link
+          className="button"
+          href={`/i/${docId}/bench`}
+          aria-label={words.atTheBenchNamed(titleOf(id))}
+          onClick={() => layInHand(docId, id)}
+        >
+          {words.atTheBench}
+        </Link>
         {button(isRunning ? words.pauseClock : words.startClock, press)}
         {button(words.sayHours, () => setAsked('hours'))}
         {stage.waitH.high > 0 && button(words.startTimer, () => setAsked('timer'))}

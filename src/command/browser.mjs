@@ -33,19 +33,26 @@ export function installedBrowser() {
 }
 
 /**
- * A Chromium for walks and measurements: CHROME_PATH, else an installed one, else the one that comes as a package (Linux on x64).
+ * How a Chromium for walks and measurements is started: CHROME_PATH, else an installed one, else the one that comes as a package (Linux on x64).
  *
- * @returns {Promise<import('playwright-core').Browser>}
+ * @returns {Promise<{ executablePath: string, args: string[] }>}
  */
-export async function launchBrowser() {
-  const { chromium } = await import('playwright-core')
+export async function launchOptions() {
   const installed = installedBrowser()
-  if (installed !== null) return chromium.launch({ executablePath: installed, args: QUIET })
+  if (installed !== null) return { executablePath: installed, args: QUIET }
   if (platform() === 'linux' && process.arch === 'x64') {
     // Says which system libraries to unpack; has to be set before the package is loaded.
     process.env.AWS_LAMBDA_JS_RUNTIME ??= 'nodejs20.x'
     const { default: packed } = await import('@sparticuz/chromium')
-    return chromium.launch({ executablePath: await packed.executablePath(), args: QUIET })
+    return { executablePath: await packed.executablePath(), args: QUIET }
   }
   throw new Error('There is no Chromium here: install Chromium or Chrome, or name one in CHROME_PATH.')
+}
+
+/**
+ * @returns {Promise<import('playwright-core').Browser>}
+ */
+export async function launchBrowser() {
+  const { chromium } = await import('playwright-core')
+  return chromium.launch(await launchOptions())
 }

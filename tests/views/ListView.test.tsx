@@ -60,6 +60,8 @@ describe('the list of instruments', () => {
     const user = userEvent.setup()
     const bench = await openDemoBench()
     const { history } = showView(bench, <ListView />)
+    // The next number counts on from those that stand there.
+    await screen.findByRole('link', { name: /^26-10/u })
     await user.click(await screen.findByRole('button', { name: 'New instrument' }))
     const dialog = within(await screen.findByRole('dialog'))
     expect(dialog.getByLabelText('Number')).toHaveValue('26-11')
@@ -67,12 +69,12 @@ describe('the list of instruments', () => {
     await user.clear(dialog.getByLabelText('Number'))
     await user.type(dialog.getByLabelText('Number'), '26-07')
     await user.click(dialog.getByRole('button', { name: 'Put it on the bench' }))
-    expect(dialog.getByRole('alert')).toHaveTextContent('26-07 is taken')
+    expect(await dialog.findByRole('alert')).toHaveTextContent('26-07 is taken')
     await user.type(dialog.getByLabelText('Number'), 'b')
     await user.click(dialog.getByRole('button', { name: 'Put it on the bench' }))
     await waitFor(() => expect(history.at(-1)).toMatch(/^\/i\//u))
-    const made = bench.list.store.getState().heads.find((head) => head.number === '26-07b')
-    expect(made?.family).toBe('small')
+    const made = () => bench.list.store.getState().heads.find((head) => head.number === '26-07b')
+    await waitFor(() => expect(made()?.family).toBe('small'))
   })
 
   it('teaches where there is nothing', async () => {

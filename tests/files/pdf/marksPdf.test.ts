@@ -209,7 +209,8 @@ describe.runIf(hasPoppler())('marks of a page, read by others', () => {
 
   test('a stage sheet says all it says on screen', async () => {
     const order = sampleOrder(STEEL, 'steelString')
-    const pages = layStageSheet({ ...order, stages: order.stages.slice(0, 4) })
+    const chosen = ['chooseWood', 'thicknessSides', 'markBlanks', 'bendSides']
+    const pages = layStageSheet({ ...order, stages: order.stages.filter(({ key }) => chosen.includes(key)) })
     const read = await written(pages)
     let drawn = 0
     pages.forEach((page, i) => {

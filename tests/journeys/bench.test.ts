@@ -51,7 +51,8 @@ async function toStage(title: string): Promise<void> {
   await page.evaluate((hash) => {
     location.hash = hash
   }, `/i/${id}/stages`)
-  await press(page, page.getByRole('button', { name: title, expanded: false }).first())
+  // Its own line begins with its place; others may name it as what a fixture is held until.
+  await press(page, page.getByRole('button', { name: new RegExp(`^\\d+ *${title}`), expanded: false }))
   await press(page, page.getByRole('link', { name: `“${title}” at the bench` }))
   await page.getByRole('heading', { level: 1, name: title }).waitFor()
 }

@@ -38,7 +38,7 @@ async function startBrowser(profile) {
   await page.setViewportSize({ width: 1180, height: 820 })
   const kill = async () => {
     try {
-      process.kill(-child.pid, 'SIGKILL')
+      if (child.pid !== undefined) process.kill(-child.pid, 'SIGKILL')
     } catch {
       // It is gone already.
     }

@@ -1,6 +1,6 @@
 import { act, screen, waitFor, within } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
-import { afterEach, describe, expect, it } from 'vitest'
+import { afterEach, describe, expect, it, vi } from 'vitest'
 import { SheetFrame } from '../../src/app/SheetFrame.tsx'
 import { StartTimer } from '../../src/views/timers/StartTimer.tsx'
 import { type Bench, openBench, openDemoBench, showView } from './workbench.tsx'
@@ -26,6 +26,9 @@ async function timerWith(bench: Bench, label: string, seconds: number, docId = D
   const timers = await bench.timers.open()
   const id = await timers.start({ docId, stageId: null, number: '26-07', label, seconds: Math.max(seconds, 1) })
   if (seconds > 0) return
+  // What is stored is told again a moment later: the row is moved once that has been.
+  await vi.waitFor(() => expect(timers.store.getState().timers.some((timer) => timer.id === id)).toBe(true))
+  await new Promise((settled) => setTimeout(settled, 60))
   const { timers: rows } = timers.store.getState()
   const row = rows.find((timer) => timer.id === id)!
   const moved = (moment: string): string => new Date(Date.parse(moment) + (seconds - 1) * 1000).toISOString()

@@ -26,14 +26,15 @@ async function timerWith(bench: Bench, label: string, seconds: number, docId = D
   const timers = await bench.timers.open()
   const id = await timers.start({ docId, stageId: null, number: '26-07', label, seconds: Math.max(seconds, 1) })
   if (seconds > 0) return
-  // What is stored is told again a moment later: the row is moved once that has been.
-  await vi.waitFor(() => expect(timers.store.getState().timers.some((timer) => timer.id === id)).toBe(true))
-  await new Promise((settled) => setTimeout(settled, 60))
-  const { timers: rows } = timers.store.getState()
-  const row = rows.find((timer) => timer.id === id)!
   const moved = (moment: string): string => new Date(Date.parse(moment) + (seconds - 1) * 1000).toISOString()
-  timers.store.setState({
-    timers: [{ ...row, endsAt: moved(row.endsAt) }, ...rows.filter((timer) => timer !== row)],
+  const { endsAt } = await vi.waitUntil(() => timers.store.getState().timers.find((timer) => timer.id === id))
+  const past = moved(endsAt)
+  // What is stored is told again a moment later: the row is moved until it stays.
+  await vi.waitFor(async () => {
+    const rows = timers.store.getState().timers.map((timer) => (timer.id === id ? { ...timer, endsAt: past } : timer))
+    timers.store.setState({ timers: rows })
+    await new Promise((settled) => setTimeout(settled, 150))
+    expect(timers.store.getState().timers.find((timer) => timer.id === id)?.endsAt).toBe(past)
   })
 }
 

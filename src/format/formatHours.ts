@@ -16,12 +16,19 @@ const DAYS_FROM_H = 48
  * zero or not finite counts as none.
  */
 export function formatHours(hours: number): Duration {
-  const h = Number.isFinite(hours) && hours > 0 ? hours : 0
-  const minutes = stepsNearest(h * MINUTES, 5) * 5
-  if (minutes < MINUTES) return { amount: String(minutes), unit: 'min' }
-  if (h < DAYS_FROM_H) return { amount: inSteps(h, 0.25), unit: 'h' }
-  return { amount: inSteps(h / DAY_H, 0.5), unit: 'day' }
+  const short = underAnHour(hours)
+  if (short !== null) return short
+  if (hours < DAYS_FROM_H) return { amount: inSteps(hours, 0.25), unit: 'h' }
+  return { amount: inSteps(hours / DAY_H, 0.5), unit: 'day' }
 }
 
-const inSteps = (value: number, step: number): string =>
+/** Minutes, to 5, where it is less than an hour; null: it is more. What is below zero or not finite counts as none. */
+export function underAnHour(hours: number): Duration | null {
+  const h = Number.isFinite(hours) && hours > 0 ? hours : 0
+  const minutes = stepsNearest(h * MINUTES, 5) * 5
+  return minutes < MINUTES ? { amount: String(minutes), unit: 'min' } : null
+}
+
+/** The nearest of these steps, written as short as it is. */
+export const inSteps = (value: number, step: number): string =>
   trimZeros(trimZeros(decimalText(stepsNearest(value, step) * step, 2), 1), 0)

@@ -1,5 +1,4 @@
-import type { Duration } from './formatHours.ts'
-import { decimalText, stepsNearest, trimZeros } from './rounding.ts'
+import { type Duration, inSteps, underAnHour } from './formatHours.ts'
 
 /** From here on nobody counts quarters. */
 const WHOLE_FROM_H = 10
@@ -9,9 +8,5 @@ const WHOLE_FROM_H = 10
  * from ten on to whole ones. What is below zero or not finite counts as none.
  */
 export function formatWorkHours(hours: number): Duration {
-  const h = Number.isFinite(hours) && hours > 0 ? hours : 0
-  const minutes = stepsNearest(h * 60, 5) * 5
-  if (minutes < 60) return { amount: String(minutes), unit: 'min' }
-  const step = h < WHOLE_FROM_H ? 0.25 : 1
-  return { amount: trimZeros(trimZeros(decimalText(stepsNearest(h, step) * step, 2), 1), 0), unit: 'h' }
+  return underAnHour(hours) ?? { amount: inSteps(hours, hours < WHOLE_FROM_H ? 0.25 : 1), unit: 'h' }
 }

@@ -2,7 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { type Family, STAGE_KEYS, type StageKey, startingStages } from '../../src/record/patterns/stages.ts'
 import { STAGES } from '../../src/record/patterns/stagePatterns.ts'
 import { FIGURES, figuresOfStage, hostOf } from '../../src/record/patterns/figuresOfStage.ts'
-import { predecessors, workWithin } from '../../src/record/patterns/stagesWithin.ts'
+import { predecessors } from '../../src/record/patterns/stagesWithin.ts'
+import { workWithin } from '../../src/record/patterns/workWithin.ts'
 import { readCoarseStages } from '../tables/readCoarseStages.ts'
 
 const FAMILIES = ['steelString', 'nylonString', 'small'] as const satisfies readonly Family[]

@@ -1,5 +1,5 @@
 import type { Bounds, Drawing, DrawingName } from '../../drawing/drawing.ts'
-import { workWithin } from '../../record/patterns/stagesWithin.ts'
+import { isCoarse } from '../../record/patterns/workWithin.ts'
 import type { Block, Mark } from '../page.ts'
 import { blockOf, type Column, linesHeightMm, linesMarks, rightMm, TYPE } from '../pen.ts'
 import { noteLines } from '../../record/stageInHand.ts'
@@ -72,9 +72,8 @@ function linesOf(order: StageSheetOrder, stage: StageOnSheet): readonly string[]
   const { key } = stage
   const { note } = ownOf(order, stage)
   if (note !== undefined) return noteLines(note)
-  const { lines, whole } = order.words.stages[key]
-  const isWhole = workWithin(key, buildingOrder(order), order.doc.family).length > 1
-  return isWhole && whole !== undefined ? whole : lines
+  const { lines, whole = lines } = order.words.stages[key]
+  return isCoarse(key, buildingOrder(order), order.doc.family) ? whole : lines
 }
 
 const takesColumn = ({ name, bounds }: Drawing): boolean => FULL.has(name) || aspect(bounds) > LONG

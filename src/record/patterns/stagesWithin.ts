@@ -1,17 +1,7 @@
-import { hostOf, partsOf } from './figuresOfStage.ts'
+import { hostOf } from './figuresOfStage.ts'
 import type { FixtureUse } from './stages/stagePattern.ts'
 import { patternOf } from './stagePatterns.ts'
-import { type Family, type StageKey, startingStages } from './stages.ts'
-
-/**
- * The stages whose hands, waits, fixtures and parts a stage of this instrument takes, one after the other: itself, and absent ones within it
- * that instruments of its family have. One that the family goes without takes nothing.
- */
-export function workWithin(key: StageKey, present: readonly StageKey[], family: Family): readonly StageKey[] {
-  const usual = startingStages(family)
-  const parts = partsOf(key, present).filter((part) => part === key || usual.includes(part))
-  return parts.toSorted((a, b) => usual.indexOf(a) - usual.indexOf(b))
-}
+import type { Family, StageKey } from './stages.ts'
 
 /** What has to be done before a stage: the nearest stages of this instrument; through one it skips to what that one waits for. */
 export function predecessors(present: readonly StageKey[], key: StageKey, family: Family): readonly StageKey[] {

@@ -1,29 +1,20 @@
 import type { ReadingPlace } from '../../core/asBuilt/reading.ts'
 import { aboutNumber } from '../../core/catalogue.ts'
-import { ringsInOrder } from '../../core/instrument/rosette.ts'
 import type { NumberKey, Numbers } from '../../core/numbers.ts'
 import type { Plan } from '../../core/plan.ts'
 import type { ShopUnits } from '../../core/quantity.ts'
 import { figureText } from '../../format/figure.ts'
 import { formatQuantity } from '../../format/formatQuantity.ts'
+import { placeOfBox } from '../../record/bench/readingOf.ts'
 import { ALONG_COLUMN_WORDS, AT_HAND_WORDS } from '../../words/atHand.ts'
 import { LIST_WORDS, type NumberListName } from '../../words/names/lists.ts'
 import { PAPER_WORDS } from '../../words/paper.ts'
 import { rowNames } from '../sheets/rowNames.ts'
 import { ALONG_COLUMN, type Side, type Spot, valueAt } from './spots.ts'
 
-/** Lists whose places are told along the rim: a reading stays where it was taken when the stations move. */
-const ALONG_THE_RIM = /^(?:rim|trebleRim|places|treblePlaces)\[\]/u
-const RINGS = 'rosette.rings[]'
-
 /** Where a reading of this spot is taken, as it is kept. */
-export function readingPlace(spot: Spot, side: Side, numbers: Numbers, plan: Plan): ReadingPlace {
-  const row = spot.row ?? 0
-  const list = ALONG_THE_RIM.exec(spot.key)?.[0] ?? null
-  const along = list === null ? 'none' : valueAt(numbers, { key: `${list}.alongOuterMm` as NumberKey, row })
-  const entry = spot.key.startsWith(RINGS) ? (ringsInOrder(plan.rosette)[row]?.id ?? null) : null
-  return { number: spot.key, row, side, alongMm: typeof along === 'number' ? along : null, entry }
-}
+export const readingPlace = (spot: Spot, side: Side, numbers: Numbers, plan: Plan): ReadingPlace =>
+  placeOfBox({ plan, numbers }, { number: spot.key, row: spot.row ?? 0, side })
 
 /** Rows with names that say what they are; all others are counted under the head of their list. */
 const NAMED_ALONE: ReadonlySet<string> = new Set([

@@ -1,9 +1,10 @@
 import type { CautionKey } from '../../record/patterns/cautions.ts'
 import type { NumberKey, Numbers } from '../../core/numbers.ts'
 import type { RimPlan } from '../../core/plan.ts'
-import { figuresOfStage, getsBox, partsOf } from '../../record/patterns/figuresOfStage.ts'
+import { figuresOfStage, getsBox } from '../../record/patterns/figuresOfStage.ts'
 import { STAGES } from '../../record/patterns/stagePatterns.ts'
-import { type Family, type StageDrawing, type StageKey, startingStages } from '../../record/patterns/stages.ts'
+import type { Family, StageDrawing, StageKey } from '../../record/patterns/stages.ts'
+import { isCoarse } from '../../record/patterns/workWithin.ts'
 import type { OwnStage, StageEntry } from '../../record/stageSchema.ts'
 import { gluedAt } from '../../papers/gluedAt.ts'
 import { stageNumbers } from '../../papers/stageNumbers.ts'
@@ -63,6 +64,5 @@ export function stageInHand(
 /** What there is to do; with the work of finer stages where those of this family are not in the building order. */
 function linesOf(key: StageKey, present: readonly StageKey[], family: Family): readonly string[] {
   const { lines, whole = lines } = STAGE_WORDS[key]
-  const usual = startingStages(family)
-  return partsOf(key, present).some((part) => part !== key && usual.includes(part)) ? whole : lines
+  return isCoarse(key, present, family) ? whole : lines
 }

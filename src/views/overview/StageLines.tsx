@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
-import { partsOf } from '../../record/patterns/figuresOfStage.ts'
-import { type Family, type StageKey, startingStages } from '../../record/patterns/stages.ts'
+import type { Family, StageKey } from '../../record/patterns/stages.ts'
+import { isCoarse } from '../../record/patterns/workWithin.ts'
 import { fetchStageLines } from '../../words/someStageLines.ts'
 import type { StageLines as Lines } from '../../words/stages/stageWords.ts'
 
@@ -31,11 +31,9 @@ export function StageLines({ stage, note, present, family }: Props) {
   }, [stage])
   if (note === undefined && said?.of !== stage) return null
   const { lines, whole = lines } = note === undefined ? (said ?? NO_LINES) : { lines: note.split('\n') }
-  const usual = startingStages(family)
-  const isWhole = partsOf(stage, present).some((part) => part !== stage && usual.includes(part))
   return (
     <ul className="overview-lines">
-      {(isWhole ? whole : lines).map((line) => (
+      {(isCoarse(stage, present, family) ? whole : lines).map((line) => (
         <li key={line}>{line}</li>
       ))}
     </ul>
